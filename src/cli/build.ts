@@ -1,0 +1,54 @@
+import { Command, Option } from "commander";
+import { formats, formatsArgument, languageArgument, plansArgument } from "./arguments.js";
+import type { ExitCode } from "./exit-code.js";
+import { type BuildOptions, planOptions } from "./options.js";
+
+const manual = `
+Files written:
+  handout.pdf, handout.html, handout.txt   the handout, for paper, screen and e-mail
+  rechecks.ics                             the visits, for the owner's calendar
+  record.json                              what was handed over: the plan's hash, the
+                                           problems and reasons, each file's SHA-256
+One plan goes straight into DIR; of several, each goes into a folder of DIR named
+after its own ("rex/plan.yaml" into DIR/rex), and a line of standard input into
+DIR/line-N. With several languages each has its own folder below that ("es"), beside
+the one record of them all.
+
+A plan's files are written together or not at all, over those of before. Only you
+can read them (mode 0600). The same plan and --today give the same bytes.
+
+Problems go to standard error, as hearthsheet check tells them, and the path of each
+file written to standard output. With --json both are JSON Lines; a result is:
+  {plan, ready, stop, ask, note, allowed, written}
+
+Examples:
+  hearthsheet build rex/plan.yaml --out out
+  hearthsheet build rex/plan.yaml --out out --language en --language es --paper a4
+  hearthsheet build */plan.yaml --out out --format pdf
+  hearthsheet build old/plan.yaml --out out --allow discharge-not-today="a reprint"`;
+
+export const buildCommand = (done: (code: ExitCode) => void): Command => {
+  const command = new Command("build")
+    .description("Build the package of each plan: the papers an owner takes home.")
+    .argument("<plan...>", "plan files, or - for JSON Lines on standard input", plansArgument)
+    .requiredOption("-o, --out <dir>", "the folder the files go into; it is made if it is not there")
+    .addOption(
+      new Option("-l, --language <tag>", "write in this language; repeatable")
+        .argParser(languageArgument)
+        .default([], "the owner's"),
+    )
+    .addOption(
+      new Option("-f, --format <list>", `some of ${formats.join(",")}`)
+        .argParser(formatsArgument)
+        .default([...formats], "all"),
+    )
+    .addOption(new Option("--paper <size>", "the size of the page (default: the clinic's)").choices(["letter", "a4"]))
+    .option("--large-print", "larger letters, for a reader who needs them")
+    .addHelpText("after", manual)
+    .action(async (plans: string[], options: BuildOptions) => {
+      const { buildPlans } = await import("./build-plans.js");
+      done(await buildPlans(plans, options, (message) => command.error(message)));
+    });
+  for (const option of planOptions()) command.addOption(option);
+  return command;
+};

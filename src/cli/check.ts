@@ -1,0 +1,37 @@
+import { Command } from "commander";
+import { plansArgument } from "./arguments.js";
+import type { ExitCode } from "./exit-code.js";
+import { type PlanOptions, planOptions } from "./options.js";
+
+const manual = `
+A plan is a YAML or JSON file; - reads JSON Lines from standard input, one plan a
+line, and tells its problems at -:LINE:COLUMN.
+
+Each problem is told with its place, the line it is in, carets under the exact
+words, and what to do about it. Problems go to standard error, and one line for
+each plan, ready or not, to standard output. With --json both are JSON Lines:
+  {plan, code, severity, file, line, column, length, values, what, hint, reason}
+  {plan, ready, stop, ask, note, allowed}
+
+Severity:
+  stop   the plan cannot be built until this is corrected
+  ask    it can, with a reason: --allow CODE="reason", or allow: in the plan
+  note   worth a look
+
+Examples:
+  hearthsheet check rex/plan.yaml
+  hearthsheet check */plan.yaml --json 2>problems.jsonl
+  jq -c . rex/plan.json | hearthsheet check -`;
+
+export const checkCommand = (done: (code: ExitCode) => void): Command => {
+  const command = new Command("check")
+    .description("Print the problems of plans, and build nothing.")
+    .argument("<plan...>", "plan files, or - for standard input", plansArgument)
+    .addHelpText("after", manual)
+    .action(async (plans: string[], options: PlanOptions) => {
+      const { checkPlans } = await import("./check-plans.js");
+      done(await checkPlans(plans, options));
+    });
+  for (const option of planOptions()) command.addOption(option);
+  return command;
+};

@@ -1,0 +1,46 @@
+import { isDeepStrictEqual } from "node:util";
+import {
+  compose,
+  compute,
+  type Facts,
+  type House,
+  type Outcome,
+  type OutputFile,
+  type Plan,
+  type RenderOptions,
+  render,
+} from "#index.js";
+import { follow } from "./follow.js";
+
+/** The files of one plan in one language. asked: as the user or the plan says it; language: the words they are in. */
+export type Drawn = { asked: string; language: string; files: OutputFile[] };
+
+/** The paper is the clinic's own unless another is asked for; the language is the owner's unless some are. */
+export type Wanted = Omit<RenderOptions, "paper"> & { paper: RenderOptions["paper"] | undefined; languages: string[] };
+
+/** Draws a plan in every language wanted. A problem that several of them meet is told once. */
+export async function draw(
+  plan: Outcome<Plan>,
+  house: House,
+  wanted: Wanted,
+): Promise<Outcome<{ facts: Facts; drawn: Drawn[] }>> {
+  const facts = await follow(plan, (plan) => compute(plan, house));
+  const paper = wanted.paper ?? plan.value?.clinic.paper ?? "letter";
+  const { value, problems } = await follow(facts, async (facts) => {
+    const languages = wanted.languages.length > 0 ? wanted.languages : [facts.owner.language];
+    const drawn = await Promise.all(languages.map((asked) => drawOne(facts, house, asked, { ...wanted, paper })));
+    const done = drawn.flatMap(({ value }) => value ?? []);
+    return {
+      value: done.length === languages.length ? { facts, drawn: done } : null,
+      problems: drawn.flatMap(({ problems }) => problems),
+    };
+  });
+  return { value, problems: problems.filter((one, i) => problems.findIndex((o) => isDeepStrictEqual(o, one)) === i) };
+}
+
+async function drawOne(facts: Facts, house: House, asked: string, options: RenderOptions): Promise<Outcome<Drawn>> {
+  const handout = compose(facts, house, { language: asked });
+  const files = await follow(handout, (handout) => render(handout, house, options));
+  const language = handout.value?.language ?? asked;
+  return { value: files.value && { asked, language, files: files.value }, problems: files.problems };
+}

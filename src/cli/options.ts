@@ -1,0 +1,26 @@
+import { Option } from "commander";
+import { format } from "date-fns/format";
+import type { Format, RenderOptions } from "#index.js";
+import type { Reason } from "#problems/settle.js";
+import { allowArgument, dayArgument } from "./arguments.js";
+
+/** What check and build have in common. */
+export type PlanOptions = { allow: Reason[]; today: string; json?: boolean };
+
+export type BuildOptions = PlanOptions & {
+  out: string;
+  language: string[];
+  format: Format[];
+  paper?: RenderOptions["paper"];
+  largePrint?: boolean;
+};
+
+export const planOptions = (): Option[] => [
+  new Option("--allow <CODE=reason>", "go on where a problem marked ask has this code; repeatable, kept in the record")
+    .argParser(allowArgument)
+    .default([], "none"),
+  new Option("--today <day>", "read the plan as on this day, YYYY-MM-DD")
+    .argParser(dayArgument)
+    .default(format(new Date(), "yyyy-MM-dd"), "the day on this machine's clock"),
+  new Option("--json", "problems and results as JSON Lines"),
+];

@@ -1,0 +1,36 @@
+import { type Facts, type House, languages, type OutputFile, record } from "#index.js";
+import { version } from "#io/shipped.js";
+import type { Settled } from "#problems/settle.js";
+import type { Text } from "./case.js";
+import type { Drawn } from "./draw.js";
+
+export type Contents = {
+  texts: readonly Text[];
+  facts: Facts;
+  drawn: readonly Drawn[];
+  settled: Settled;
+};
+
+/** All files of one plan: those of each language, in a folder of its own where there are several, and their record. */
+export async function packageOf(contents: Contents, house: House): Promise<OutputFile[]> {
+  const { drawn, facts, settled, texts } = contents;
+  const [plan = { file: "", bytes: new Uint8Array() }, clinic = null] = texts;
+  const files = drawn.flatMap(({ asked, files }) =>
+    drawn.length === 1 ? files : files.map(({ name, bytes }) => ({ name: `${asked}/${name}`, bytes })),
+  );
+  const reviewed = languages(house).filter(({ status }) => status === "reviewed");
+  const text = record({
+    version: await version(),
+    caseId: facts.caseId,
+    revision: facts.revision,
+    plan,
+    clinic,
+    languages: drawn.map(({ language }) => ({
+      language,
+      review: reviewed.some(({ tag }) => tag === language) ? "reviewed" : "not reviewed",
+    })),
+    settled,
+    files,
+  });
+  return [...files, { name: "record.json", bytes: new TextEncoder().encode(text) }];
+}

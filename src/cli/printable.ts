@@ -1,0 +1,5 @@
+/** What a terminal would obey rather than show: control characters, and marks that turn the direction of writing. */
+const obeyed = /[\p{Cc}\p{Zl}\p{Zp}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
+
+/** Text from a file or a name, safe to print on one line of a terminal. */
+export const printable = (text: string): string => text.replace(obeyed, "\ufffd");

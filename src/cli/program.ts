@@ -1,0 +1,50 @@
+import { Command, CommanderError } from "commander";
+import { version } from "#io/shipped.js";
+import { buildCommand } from "./build.js";
+import { checkCommand } from "./check.js";
+import type { ExitCode } from "./exit-code.js";
+import { languagesCommand } from "./languages.js";
+import { schemaCommand } from "./schema.js";
+import { topicsCommand } from "./topics.js";
+
+const manual = `
+Exit status:
+  0  done; nothing stops a plan
+  1  a plan has problems that stop it, or that ask for a reason
+  2  bad usage, or a file or folder that cannot be used
+
+Environment:
+  NO_COLOR            if set, no colour on a terminal
+  HEARTHSHEET_DEBUG   if set, show the stack of an unexpected error
+
+Examples:
+  hearthsheet check rex/plan.yaml
+  hearthsheet build rex/plan.yaml --out out
+
+hearthsheet help COMMAND tells more.`;
+
+/** Runs one command line. Never throws for what a user typed; an error of the tool itself goes on to the caller. */
+export async function run(argv: readonly string[]): Promise<ExitCode> {
+  let code: ExitCode = 0;
+  const done = (exit: ExitCode) => {
+    code = exit;
+  };
+  const program = new Command("hearthsheet")
+    .description("Turns a small-animal clinician's case plan into the paper an owner takes home.")
+    .version(await version(), "-V, --version", "print the version")
+    .helpCommand("help [command]", "tell about a command")
+    .addHelpText("after", manual);
+  for (const command of [buildCommand(done), checkCommand(done), topicsCommand(), languagesCommand(), schemaCommand()])
+    program.addCommand(command);
+  for (const command of [program, ...program.commands])
+    command
+      .exitOverride()
+      .showHelpAfterError(`Try: hearthsheet ${command === program ? "" : `${command.name()} `}--help`);
+  try {
+    await program.parseAsync(argv, { from: "user" });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    throw error;
+  }
+}

@@ -1,0 +1,61 @@
+import { explain } from "#index.js";
+import { type Place, placeText } from "#problems/place.js";
+import type { Problem } from "#problems/problem.js";
+import type { Settled } from "#problems/settle.js";
+import type { Case, Text } from "./case.js";
+import type { Desk } from "./desk.js";
+import { excerpt } from "./excerpt.js";
+import { printable } from "./printable.js";
+import type { Terminal } from "./terminal.js";
+
+/** A problem in words, with its place as the user counts lines and the line it is in, if there is one to show. */
+type Told = { problem: Problem; at: Place; line: string | null; what: string; hint: string; reason?: string };
+
+/** Tells every problem of a case, in the order of its places: for people with the line it is in, or as JSON Lines. */
+export function report({ house, terminal, json }: Desk, one: Case, { open, allowed, notes }: Settled): void {
+  const found: { problem: Problem; reason?: string }[] = [
+    ...[...open, ...notes].map((problem) => ({ problem })),
+    ...allowed,
+  ];
+  const sources = one.texts.map(linesOf);
+  const order = (at: Place) => [sources.findIndex(({ file }) => file === at.file), at.line, at.column];
+  for (const each of found.sort((a, b) => compare(order(a.problem.at), order(b.problem.at)))) {
+    const { at } = each.problem;
+    const source = sources.find(({ file }) => file === at.file);
+    const told = {
+      ...each,
+      ...explain(each.problem, house, one.language),
+      at: { ...at, line: at.line + (source?.firstLine ?? 1) - 1 },
+      line: source?.lines[at.line - 1] ?? null,
+    };
+    terminal.err(json ? asJson(one, told) : asText(told, terminal));
+  }
+}
+
+/** A file that is no text has no lines to show. */
+const linesOf = ({ file, firstLine, bytes }: Text) => ({
+  file,
+  firstLine,
+  lines: bytes.includes(0) ? [] : new TextDecoder().decode(bytes).split(/\r?\n/),
+});
+
+const compare = (a: readonly number[], b: readonly number[]): number =>
+  a.map((number, i) => number - (b[i] ?? 0)).find((difference) => difference !== 0) ?? 0;
+
+function asJson({ name }: Case, { problem: { code, severity, values }, at, what, hint, reason }: Told): string {
+  return JSON.stringify({ plan: name, code, severity, ...at, values, what, hint, reason });
+}
+
+const colours = { stop: "red", ask: "yellow", note: "cyan" } as const;
+
+function asText({ problem: { code, severity }, at, line, ...told }: Told, { style, width }: Terminal): string {
+  const gutter = " ".repeat(String(at.line).length);
+  const kind = style(["bold", colours[severity]], `${severity}[${code}]`);
+  const shown = line?.trim() ? excerpt(line, at.column, at.length, width - gutter.length - 4) : null;
+  return [
+    `${style("bold", printable(placeText(at)))}: ${kind}: ${printable(told.what)}`,
+    ...(shown ? [` ${at.line} | ${shown.text}`, ` ${gutter} | ${style(colours[severity], shown.carets)}`] : []),
+    ...(told.hint ? [` ${gutter} = ${printable(told.hint)}`] : []),
+    ...(told.reason ? [` ${gutter} = allow: ${printable(told.reason)}`] : []),
+  ].join("\n");
+}

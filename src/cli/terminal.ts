@@ -1,0 +1,46 @@
+import { styleText } from "node:util";
+
+type Style = Parameters<typeof styleText>[0];
+
+/** Where the tool speaks: results go to out, everything said about them to err. Each takes whole lines. */
+export type Terminal = {
+  out: (line: string) => void;
+  err: (line: string) => void;
+  /** What is being done, on a terminal only: the next line written takes its place. */
+  progress: (text: string) => void;
+  /** Colours words for err; leaves them alone where there is no colour. */
+  style: (style: Style, text: string) => string;
+  /** Columns of err. */
+  width: number;
+};
+
+const eraseLine = "\r\u001b[K";
+
+export function terminal(): Terminal {
+  const { stdout, stderr, env } = process;
+  const colour = stderr.isTTY && !env["NO_COLOR"] && env["TERM"] !== "dumb";
+  const width = Math.max(40, stderr.columns ?? 140);
+  let passing = "";
+  const clear = () => {
+    if (passing !== "") stderr.write(eraseLine);
+    passing = "";
+  };
+  return {
+    out: (line) => {
+      clear();
+      stdout.write(`${line}\n`);
+    },
+    err: (line) => {
+      clear();
+      stderr.write(`${line}\n`);
+    },
+    progress: (text) => {
+      if (!stderr.isTTY) return;
+      clear();
+      passing = text.slice(0, width - 1);
+      stderr.write(passing);
+    },
+    style: (style, text) => (colour ? styleText(style, text, { validateStream: false }) : text),
+    width,
+  };
+}

@@ -1,0 +1,40 @@
+import type { Chart, Dose } from "#compute/facts.js";
+import type { Block, Cell, Inline } from "#handout/handout.js";
+import { placeText } from "#problems/place.js";
+import { type Page, plainOn } from "../page.js";
+
+const cell = (inlines: Inline[], align: Cell["align"] = "center"): Cell => ({ inlines, align });
+const text = (words: string): Inline => ({ kind: "text", text: words });
+
+/** The chart to tick: a row a day, a column a medicine and time, in each cell a box and what to give. */
+export function chartOn(page: Page, chart: Chart): Block {
+  const { voice, view } = page;
+  const nameOf = (id: string) => view.medicines.find((medicine) => medicine.id === id)?.name ?? id;
+  return {
+    kind: "table",
+    caption: [text(plainOn(page, "handout:chart.caption"))],
+    head: [
+      cell([text(plainOn(page, "handout:chart.day"))], "start"),
+      ...chart.columns.map(({ medicine, at }) =>
+        cell([{ kind: "text", text: nameOf(medicine), strong: true }, text(` ${voice.time(at)}`)]),
+      ),
+    ],
+    rows: chart.rows.map(({ day, cells }) => [
+      cell([{ kind: "when", iso: day, text: voice.shortDay(day), from: placeText(firstOf(cells, page)) }], "start"),
+      ...cells.map((dose) => cell(dose ? tickedDose(page, dose, nameOf(dose.medicine)) : [])),
+    ]),
+    foot: [],
+  };
+}
+
+const firstOf = (cells: (Dose | null)[], { plan }: Page) => cells.find((dose) => dose !== null)?.from ?? plan;
+
+function tickedDose(page: Page, { medicine, at, give, from }: Dose, name: string): Inline[] {
+  const { voice } = page;
+  const amount = voice.shortAmount(give);
+  return [
+    { kind: "tick", label: plainOn(page, "handout:chart.tick", { medicine: name, at: voice.dateTime(at) }) },
+    text(" "),
+    { kind: "dose", medicine, amount: give.value, unit: give.unit, text: amount, from: placeText(from) },
+  ];
+}

@@ -1,0 +1,67 @@
+import {
+  addDays,
+  eachMonthOfInterval,
+  eachWeekOfInterval,
+  format,
+  isSameMonth,
+  lastDayOfMonth,
+  parseISO,
+} from "date-fns";
+import type { Day, Visit } from "#compute/facts.js";
+import type { Block, DayMark, Month, MonthDay } from "#handout/handout.js";
+import { type Page, plainOn } from "../page.js";
+import { courseDays, dayMarks, type Mark } from "./day-marks.js";
+
+const isoDay = (date: Date): Day => format(date, "yyyy-MM-dd");
+
+/** A grid for each month the course touches. */
+export function monthsOn(page: Page): Block[] {
+  const days = courseDays(page.view);
+  const marks = dayMarks(page.view);
+  const [first, last] = [days[0], days.at(-1)];
+  if (!first || !last) return [];
+  return eachMonthOfInterval({ start: parseISO(first), end: parseISO(last) }).map((month) =>
+    monthOn(page, month, marks),
+  );
+}
+
+function monthOn(page: Page, month: Date, marks: Map<Day, Mark[]>): Month {
+  const { voice } = page;
+  // date-fns counts the days of the week from 0, Sunday; a locale from 1, Monday.
+  const weekStartsOn = (voice.weekStart % 7) as 0 | 1 | 2 | 3 | 4 | 5 | 6;
+  const weeks = eachWeekOfInterval({ start: month, end: lastDayOfMonth(month) }, { weekStartsOn });
+  const iso = format(month, "yyyy-MM");
+  const shown = weeks.map((week) => Array.from({ length: 7 }, (_, i) => dayOn(page, addDays(week, i), month, marks)));
+  const used = new Set(shown.flat().flatMap((day) => day.marks.map(({ mark }) => mark)));
+  const order: Mark[] = ["discharge", "booked", "expected", "possible", "closed"];
+  return {
+    kind: "month",
+    iso,
+    title: voice.month(iso),
+    weekdays: Array.from({ length: 7 }, (_, i) => ((voice.weekStart + i - 1) % 7) + 1).map((number) => ({
+      short: voice.weekday(number, "short"),
+      long: voice.weekday(number, "long"),
+    })),
+    weeks: shown,
+    legend: order
+      .filter((mark) => used.has(mark))
+      .map((mark) => ({ mark, text: plainOn(page, `calendar:legend.${mark}`) })),
+  };
+}
+
+function dayOn(page: Page, date: Date, month: Date, all: Map<Day, Mark[]>): MonthDay {
+  const iso = isoDay(date);
+  const inMonth = isSameMonth(date, month);
+  const marks = inMonth ? (all.get(iso) ?? []).map((mark) => markOn(page, mark, iso)) : [];
+  return { iso, text: page.voice.dayNumber(iso), label: page.voice.day(iso), inMonth, marks };
+}
+
+/** A booked day says the time; the others what they are. */
+function markOn(page: Page, mark: Mark, day: Day): DayMark {
+  const booked = mark === "booked" ? page.view.course.visits.find((visit) => isBookedOn(visit, day)) : undefined;
+  return booked?.at
+    ? { mark, text: plainOn(page, "calendar:mark.booked", { time: page.voice.time(booked.at.slice(11)) }) }
+    : { mark, text: plainOn(page, `calendar:legend.${mark}`) };
+}
+
+const isBookedOn = ({ certainty, at }: Visit, day: Day) => certainty === "booked" && at?.startsWith(day);

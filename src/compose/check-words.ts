@@ -1,0 +1,57 @@
+import type { Locales, Messages } from "#locale/locales.js";
+import { placeholders } from "#locale/words.js";
+import { nearest } from "#problems/near.js";
+import type { Place } from "#problems/place.js";
+import { type Problem, problem } from "#problems/problem.js";
+
+/** Every message may show these without a template giving them (./page.ts). */
+const always = ["name", "context"];
+
+/**
+ * Whether every language has the words a template asks for by a literal key, and the template gives what they show.
+ * given: the names of the values; contexts: the words `context` can be, where a template says it.
+ */
+export function checkWords(
+  locales: Locales,
+  key: string,
+  given: string[],
+  contexts: string[] | null,
+  at: Place,
+): Problem[] {
+  return locales.tags.flatMap((language) => {
+    const messages = flat(locales.messages[language] ?? {});
+    const forms = formsOf(messages, key);
+    const missing = (contexts ?? []).filter((context) => !has(forms, key) && !has(forms, `${key}_${context}`));
+    if (forms.length === 0 || missing.length > 0) {
+      const asked = missing[0] === undefined ? key : `${key}_${missing[0]}`;
+      return [
+        problem("template-words-unknown", at, { key: asked, language, near: nearest(key, [...messages.keys()]) }),
+      ];
+    }
+    const shown = new Set(forms.flatMap((form) => placeholders(messages.get(form) ?? "")));
+    return [...shown]
+      .filter((value) => !given.includes(value) && !always.includes(value))
+      .map((value) => problem("template-value-missing", at, { key, value, language }));
+  });
+}
+
+const plurals = ["zero", "one", "two", "few", "many", "other"];
+
+/** The message of a key itself, or its plurals and contexts: key, key_one, key_female, key_female_one. */
+const formsOf = (messages: Map<string, string>, key: string): string[] =>
+  [...messages.keys()].filter((name) => name === key || name.startsWith(`${key}_`));
+
+const has = (forms: string[], key: string): boolean =>
+  forms.includes(key) || plurals.some((plural) => forms.includes(`${key}_${plural}`));
+
+/** Messages by whole key, "handout:ring.title". */
+function flat(namespaces: Record<string, Messages>): Map<string, string> {
+  const all = new Map<string, string>();
+  const add = (prefix: string, messages: Messages) => {
+    for (const [name, message] of Object.entries(messages))
+      if (typeof message === "string") all.set(`${prefix}${name}`, message);
+      else add(`${prefix}${name}.`, message);
+  };
+  for (const [namespace, messages] of Object.entries(namespaces)) add(`${namespace}:`, messages);
+  return all;
+}

@@ -1,0 +1,36 @@
+import type { Facts } from "#compute/facts.js";
+import type { Handout } from "#handout/handout.js";
+import type { Locales } from "#locale/locales.js";
+import { speak } from "#locale/voice.js";
+import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
+import { eventsOf } from "./events.js";
+import { frameOf } from "./frame.js";
+import { readMarkdown } from "./markdown.js";
+import { newPage } from "./page.js";
+import { sectionsOf } from "./sections.js";
+import type { Templates } from "./templates.js";
+import { viewOf } from "./view.js";
+
+export type ComposeOptions = { language: string; templates: Templates; locales: Locales };
+
+/**
+ * Words the facts in one language. A language nobody has put into words yet is answered in English, and the page and the
+ * problems say so. Words that are missing stop it: half a sentence is none.
+ */
+export function compose(facts: Facts, { language, templates, locales }: ComposeOptions): Outcome<Handout> {
+  const problems: Problem[] = [];
+  const told = new Set<string>();
+  const report = (found: Problem) => {
+    const key = JSON.stringify(found);
+    if (!told.has(key)) problems.push(found);
+    told.add(key);
+  };
+  const voice = speak(locales, language, facts.country);
+  const page = newPage(viewOf(facts), voice, report);
+  if (!voice.speaks) report(problem("language-not-ready", page.plan, { asked: language, used: voice.language }));
+
+  const english = speak(locales, "en", facts.country).say;
+  const sections = sectionsOf(readMarkdown(templates.markdownOf(page)), page.holes);
+  const handout: Handout = { ...frameOf(page, english), sections, events: eventsOf(page) };
+  return { value: stops(problems) ? null : handout, problems };
+}

@@ -1,0 +1,114 @@
+import { getISODay, parseISO } from "date-fns";
+import type { Day } from "#compute/facts.js";
+import type { Figure, Label, Shape } from "#handout/handout.js";
+import { courseDays, dayMarks, type Mark } from "../blocks/day-marks.js";
+import { type Page, plainOn } from "../page.js";
+import { circle, cross, house } from "./shapes.js";
+
+const cell = 46;
+const rowHeight = 92;
+const mostInRow = 14;
+
+/** Each mark has a shape of its own, so that it is told apart without colour. */
+const drawings: Record<Mark, (x: number, y: number) => Shape> = {
+  discharge: (x, y) => ({ path: house(x, y, 12), fill: "ink" }),
+  booked: (x, y) => ({ path: circle(x, y, 12), fill: "accent" }),
+  expected: (x, y) => ({ path: circle(x, y, 11), fill: "pale", stroke: "ink", width: 2 }),
+  possible: (x, y) => ({ path: circle(x, y, 11), fill: "none", stroke: "ink", width: 1.5, dashed: true }),
+  closed: (x, y) => ({ path: cross(x, y, 6), fill: "none", stroke: "ink", width: 1.5 }),
+};
+const order: Mark[] = ["discharge", "booked", "expected", "possible", "closed"];
+
+/** The course as a row of days, each with its mark; null where there is no visit to show. */
+export function courseStripOn(page: Page): Figure | null {
+  if (page.view.course.visits.length === 0) return null;
+  const days = courseDays(page.view);
+  const marks = dayMarks(page.view);
+  const rows = Math.ceil(days.length / mostInRow);
+  const perRow = Math.ceil(days.length / rows);
+  const used = order.filter((mark) => days.some((day) => firstMark(marks, day) === mark));
+  const width = Math.max(perRow, 10) * cell;
+  const legend = legendOf(page, used, rows * rowHeight);
+  return {
+    kind: "figure",
+    id: "course-strip",
+    width,
+    height: rows * rowHeight + legend.height,
+    shapes: [...days.flatMap((day, index) => shapeOf(marks, day, middleOf(index, perRow))), ...legend.shapes],
+    labels: [
+      ...days.flatMap((day, index) => labelsOf(page, day, middleOf(index, perRow), index % perRow === 0)),
+      ...legend.labels,
+    ],
+    alt: altOf(page, days, marks, used),
+    caption: [{ kind: "text", text: plainOn(page, "drawings:course.caption") }],
+  };
+}
+
+/** The strip has room for one mark a day: a visit says more than the door. */
+const firstMark = (marks: Map<Day, Mark[]>, day: Day): Mark | undefined =>
+  order.find((mark) => marks.get(day)?.includes(mark));
+
+type Point = { x: number; y: number };
+const middleOf = (index: number, perRow: number): Point => ({
+  x: (index % perRow) * cell + cell / 2,
+  y: Math.floor(index / perRow) * rowHeight + 44,
+});
+
+function shapeOf(marks: Map<Day, Mark[]>, day: Day, { x, y }: Point): Shape[] {
+  const mark = firstMark(marks, day);
+  return [mark ? drawings[mark](x, y) : { path: circle(x, y, 2), fill: "ink" }];
+}
+
+/** The day of the week over the mark, the date under it, and the month where a row or a month begins. */
+function labelsOf({ voice }: Page, day: Day, { x, y }: Point, beginsRow: boolean): Label[] {
+  const label = (text: string, down: number, size: number): Label => ({ text, x, y: y + down, size, align: "center" });
+  return [
+    label(voice.weekday(getISODay(parseISO(day)), "short"), -22, 14),
+    label(voice.dayNumber(day), 28, 15),
+    ...(beginsRow || day.endsWith("-01") ? [label(voice.shortMonth(day), 43, 14)] : []),
+  ];
+}
+
+const legendRow = 30;
+
+/** One line a mark, under the days. */
+function legendOf(page: Page, used: Mark[], top: number): { shapes: Shape[]; labels: Label[]; height: number } {
+  const y = (row: number) => top + row * legendRow + 18;
+  return {
+    shapes: used.map((mark, row) => drawings[mark](23, y(row))),
+    labels: used.map((mark, row) => {
+      const text = plainOn(page, `calendar:legend.${mark}`);
+      return { text, x: 46, y: y(row) + 5, size: 15, align: "start" };
+    }),
+    height: used.length * legendRow,
+  };
+}
+
+function altOf(page: Page, days: Day[], marks: Map<Day, Mark[]>, used: Mark[]): string {
+  const { voice } = page;
+  const told = used.map((mark) => {
+    const runs = runsOf(days, (day) => firstMark(marks, day) === mark);
+    const told = runs.map(([first, last]) =>
+      first === last
+        ? voice.monthDay(first)
+        : plainOn(page, "calendar:date-to-date", { first: voice.monthDay(first), last: voice.monthDay(last) }),
+    );
+    return plainOn(page, "drawings:course.days", {
+      what: plainOn(page, `calendar:legend.${mark}`),
+      days: voice.list(told),
+    });
+  });
+  return [plainOn(page, "drawings:course.alt"), ...told].join(" ");
+}
+
+/** The first and last day of each stretch of days that follow each other and are alike. */
+function runsOf(days: Day[], alike: (day: Day) => boolean): [Day, Day][] {
+  const runs: [Day, Day][] = [];
+  for (const [index, day] of days.entries()) {
+    if (!alike(day)) continue;
+    const run = runs.at(-1);
+    if (run && run[1] === days[index - 1]) run[1] = day;
+    else runs.push([day, day]);
+  }
+  return runs;
+}

@@ -1,0 +1,65 @@
+import type { Handout, Inline } from "#handout/handout.js";
+import { languageName } from "#locale/language-name.js";
+import type { Say } from "#locale/words.js";
+import { type Page, plainOn } from "./page.js";
+
+/** All of a handout but its sections and events: titles, the running head, the notice about its translation. */
+export function frameOf(page: Page, english: Say): Omit<Handout, "sections" | "events"> {
+  const { view, voice } = page;
+  return {
+    language: voice.language,
+    direction: voice.direction,
+    title: plainOn(page, "handout:title"),
+    subtitle: [text(subtitle(page))],
+    running: {
+      patient: view.patient.name,
+      date: voice.wholeDay(view.discharged.slice(0, 10)),
+      clinic: view.clinic.name,
+    },
+    pageWords: pageWords(page),
+    issued: view.discharged,
+    zone: view.zone,
+    subject: plainOn(page, "handout:subject", { clinic: view.clinic.name }),
+    clinic: { name: view.clinic.name, address: view.clinic.address },
+    translationNotice: translationNotice(page, english),
+    calendarName: plainOn(page, "calendar:name"),
+  };
+}
+
+const text = (words: string): Inline => ({ kind: "text", text: words });
+
+/** "Dog, spayed female, 6 years and 9 months, 24.6 kg" */
+function subtitle(page: Page): string {
+  const { patient } = page.view;
+  const { years = 0, months = 0 } = patient.age ?? {};
+  const age = [
+    ...(years > 0 ? [page.voice.amount({ value: String(years), unit: "year" })] : []),
+    ...(months > 0 ? [page.voice.amount({ value: String(months), unit: "month" })] : []),
+  ];
+  const parts = [
+    plainOn(page, `handout:patient.${patient.species}`),
+    plainOn(page, patient.neutered ? "handout:patient.neutered" : "handout:patient.entire"),
+    ...(age.length > 0 ? [page.voice.list(age)] : []),
+    page.voice.amount(patient.weight),
+  ];
+  return parts.join(" · ");
+}
+
+/** "Page 2 of 5" in its three pieces. */
+function pageWords(page: Page): Handout["pageWords"] {
+  const [before = "", rest = ""] = page.voice.message("handout:page").split("{{page}}");
+  const [middle = "", after = ""] = rest.split("{{pages}}");
+  return { before, between: middle, after, digits: page.voice.digits };
+}
+
+/**
+ * Where nobody qualified has read the translation, that is said in the owner's language and in English; where there is no
+ * translation, in English. The language the words were first written in needs no notice.
+ */
+function translationNotice({ voice }: Page, english: Say): Inline[] {
+  if (!voice.speaks) return [text(english("language:not-ready", { language: languageName(voice.asked, "en") }))];
+  if (voice.message("language:status") !== "unreviewed") return [];
+  const own = voice.say("language:unreviewed", { language: languageName(voice.language, voice.region) });
+  const foreign = english("language:unreviewed", { language: languageName(voice.language, "en") });
+  return [text(`${own} `), { kind: "passage", language: "en", inlines: [text(foreign)] }];
+}

@@ -1,0 +1,41 @@
+import type { Block } from "#handout/handout.js";
+import { chartOn } from "../blocks/chart.js";
+import { costDatesOn } from "../blocks/cost-dates.js";
+import { costsOn } from "../blocks/costs.js";
+import { monthsOn } from "../blocks/months.js";
+import { signaturesOn } from "../blocks/signatures.js";
+import { collarFitOn } from "../figures/collar-fit.js";
+import { costBarOn } from "../figures/cost-bar.js";
+import { costByDateOn } from "../figures/cost-by-date.js";
+import { courseStripOn } from "../figures/course-strip.js";
+import { Fragment } from "../holes.js";
+import type { Page } from "../page.js";
+import type { Helper } from "./helper.js";
+
+/** A helper that stands for whole blocks, drawn from the page's facts; for none where there is nothing to draw. */
+const drawn =
+  (draw: (page: Page) => Block[] | Block | null): Helper =>
+  (page) => {
+    const blocks = [draw(page) ?? []].flat();
+    return new Fragment(blocks.map((block) => page.holes.block(block).markdown).join(""));
+  };
+
+export const blockHelpers = {
+  /** A grid for each month of the course. */
+  monthGrids: drawn(monthsOn),
+  /** The course as a row of days. */
+  courseStrip: drawn(courseStripOn),
+  /** The chart of doses to tick. */
+  doseChart: drawn((page) => page.view.chart && chartOn(page, page.view.chart)),
+  /** The table of the estimate. */
+  costTable: drawn((page) => page.view.estimate && costsOn(page, page.view.estimate)),
+  /** The cost as a bar from low to high. */
+  costBar: drawn((page) => page.view.estimate && costBarOn(page, page.view.estimate)),
+  /** The cost by date, drawn and in a table. */
+  costByDate: drawn((page) => page.view.estimate && costByDateOn(page, page.view.estimate)),
+  costDates: drawn((page) => page.view.estimate && costDatesOn(page, page.view.estimate)),
+  /** How the collar must sit. */
+  collarFit: drawn((page) => page.view.collar && collarFitOn(page, page.view.collar)),
+  /** Lines to sign on. */
+  signatureLines: drawn(signaturesOn),
+};

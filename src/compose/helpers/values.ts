@@ -1,0 +1,116 @@
+import type { Dose, Medicine } from "#compute/facts.js";
+import type { Inline, When } from "#handout/handout.js";
+import { placeText } from "#problems/place.js";
+import type { Page } from "../page.js";
+import { amountOn, plainOn, textOn, valueOn } from "../page.js";
+import type { Helper } from "./helper.js";
+
+/** {{value patient.name}}, or simply {{patient.name}}. */
+const value: Helper = (page, [given]) => valueOn(page, given);
+
+/** {{when validUntil}}: "Monday, March 16"; with a time, "Monday, March 16 at 9:30 AM". capital=true: it begins a line. */
+const when: Helper = (page, [given], { capital }, owner) =>
+  page.holes.inline(begun(page, whenOn(page, String(given), page.origins.text(owner)), capital));
+
+/** {{date discharged}}: the day with its year, "March 2, 2026". */
+const date: Helper = (page, [given], _hash, owner) => {
+  const iso = String(given).slice(0, 10);
+  return page.holes.inline({ kind: "when", iso, text: page.voice.wholeDay(iso), from: page.origins.text(owner) });
+};
+
+/** {{between earliest latest}}: "between Friday, March 6 and Sunday, March 8", or the one day if they are the same. */
+const between: Helper = (page, [first, last], { capital }, owner) =>
+  page.holes.inline(begun(page, betweenOn(page, String(first), String(last), page.origins.text(owner)), capital));
+
+const begun = ({ voice }: Page, when: When, capital: unknown): When =>
+  capital === true ? { ...when, text: voice.capital(when.text) } : when;
+
+/** {{time at}}: "8:00 AM" */
+const time: Helper = (page, [given]) => textOn(page, page.voice.time(String(given)));
+
+/** {{times remedy.times}}: "8:00 AM and 8:00 PM" */
+const times: Helper = (page, [given]) =>
+  textOn(page, page.voice.list((given as { at: string }[]).map(({ at }) => page.voice.time(at))));
+
+/** {{timeRange open close}}: "8:00 AM – 6:00 PM" */
+const timeRange: Helper = (page, [open, close]) => textOn(page, page.voice.timeRange(String(open), String(close)));
+
+/** {{dose due}}: what to give at one time. */
+const dose: Helper = (page, [given]) => page.holes.inline(doseOn(page, given as Dose));
+
+/** {{give medicine}}: what to give each time. */
+const give: Helper = (page, [given]) => {
+  const { id, give, from } = given as Medicine;
+  return page.holes.inline(doseOn(page, { medicine: id, give, from }));
+};
+
+/** {{amount strength}}: "375 mg" */
+const amount: Helper = (page, [given]) => valueOn(page, given);
+
+/** {{hours everyHours}}: "12 hours", "24 hours"; longer ones in days, "2 days". */
+const hours: Helper = (page, [given]) => {
+  const count = Number(given);
+  const inDays = count > 24 && count % 24 === 0;
+  return valueOn(page, inDays ? { value: String(count / 24), unit: "day" } : { value: String(count), unit: "hour" });
+};
+
+/** {{money total.low}}: whole minor units of the estimate's currency. */
+const money: Helper = (page, [given], _hash, owner) =>
+  page.holes.inline(moneyOn(page, Number(given), page.origins.text(owner)));
+
+/** {{phone contact.phone}} */
+const phone: Helper = (page, [given], _hash, owner) => {
+  const e164 = String(given);
+  return page.holes.inline({ kind: "phone", e164, text: page.voice.phone(e164), from: page.origins.text(owner) });
+};
+
+/** {{email clinic.email}} */
+const email: Helper = (page, [given], _hash, owner) => {
+  const address = String(given);
+  return page.holes.inline({ kind: "email", address, text: address, from: page.origins.text(owner) });
+};
+
+export const valueHelpers = {
+  value,
+  when,
+  date,
+  between,
+  time,
+  times,
+  timeRange,
+  dose,
+  give,
+  amount,
+  hours,
+  money,
+  phone,
+  email,
+};
+
+export const whenOn = ({ voice }: Page, iso: string, from: string): When => ({
+  kind: "when",
+  iso,
+  text: iso.includes("T") ? voice.dateTime(iso) : voice.day(iso),
+  from,
+});
+
+export function betweenOn(page: Page, first: string, last: string, from: string): When {
+  if (first === last) return whenOn(page, first, from);
+  const { voice } = page;
+  const text = plainOn(page, "calendar:between", { first: voice.day(first), last: voice.day(last) });
+  return { kind: "when", iso: `${first}/${last}`, text, from };
+}
+
+export const doseOn = (page: Page, { medicine, give, from }: Pick<Dose, "medicine" | "give" | "from">): Inline => ({
+  kind: "dose",
+  medicine,
+  amount: give.value,
+  unit: give.unit,
+  text: amountOn(page, give),
+  from: placeText(from),
+});
+
+export const moneyOn = ({ view, voice }: Page, minor: number, from: string): Inline => {
+  const currency = view.estimate?.currency ?? "";
+  return { kind: "money", minor, currency, text: voice.money(minor, currency), from };
+};

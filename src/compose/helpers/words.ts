@@ -1,0 +1,49 @@
+import type { Statement, Told, Visit } from "#compute/facts.js";
+import { Fragment } from "../holes.js";
+import { lineOf } from "../inlines.js";
+import { sayOn } from "../page.js";
+import { toldOn } from "../told.js";
+import type { Helper } from "./helper.js";
+
+/** {{say "handout:ring.title" other=value}}: a message of the locale. */
+const say: Helper = (page, [key], hash) => sayOn(page, String(key), hash);
+
+/** {{words "topics" topic "name"}}: the message topics:<topic>.name, for a key that is a fact. */
+const words: Helper = (page, [namespace, ...path], hash) => sayOn(page, `${namespace}:${path.join(".")}`, hash);
+
+/** {{statement sign}}: a sign, step or other statement of the tables, in the words chosen for it; in: their namespace. */
+const statement: Helper = (page, [given], { in: namespace = "statements" }) => {
+  const { id, values } = given as Statement;
+  const { markdown } = sayOn(page, `${namespace}:${id}`, values);
+  return page.holes.inline({
+    kind: "statement",
+    id,
+    inlines: lineOf(markdown, page.holes),
+    from: page.origins.text(given),
+  });
+};
+
+/** {{told reason}}: free text, in the owner's language if it was given in it. */
+const told: Helper = (page, [given], _hash, owner) => page.holes.inline(...toldOn(page, given as Told, owner));
+
+/** {{purposes visit}}: what a visit is for, "Bandage change and recheck". */
+const purposes: Helper = (page, [given]) => purposesOf(page, given as Visit);
+
+export const purposesOf = (page: Parameters<Helper>[0], visit: Visit): Fragment => {
+  const names = visit.purposes.map(({ kind }) => sayOn(page, `visits:${kind}.name`).markdown);
+  return new Fragment(page.voice.list(names));
+};
+
+/** {{weekdays row}}: "Monday to Friday" */
+const weekdays: Helper = (page, [given]) => {
+  const { from, to } = given as { from: number; to: number };
+  const [first, last] = [page.voice.weekday(from, "long"), page.voice.weekday(to, "long")];
+  return from === to
+    ? new Fragment(first)
+    : sayOn(page, "calendar:day-to-day", { first: new Fragment(first), last: new Fragment(last) });
+};
+
+/** {{capital (purposes visit)}}: words that begin a line. A value at their start stays as it was written. */
+const capital: Helper = (page, [given]) => new Fragment(page.voice.capital(String(given)));
+
+export const wordHelpers = { say, words, statement, told, purposes, weekdays, capital };

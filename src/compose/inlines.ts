@@ -1,0 +1,41 @@
+import type { Inline } from "#handout/handout.js";
+import type { Holes } from "./holes.js";
+import { type Phrasing, readMarkdown } from "./markdown.js";
+
+/**
+ * Markdown inside a line as inline nodes, its holes filled. Emphasis of either kind is strong: the page has one.
+ * without: what is cut from the start of the line.
+ */
+export function inlinesOf(children: readonly Phrasing[], holes: Holes, without: RegExp | null = null): Inline[] {
+  const [first, ...rest] = children;
+  const begin = first?.type === "text" && without ? { ...first, value: first.value.replace(without, "") } : first;
+  return joined((begin ? [begin, ...rest] : []).flatMap((child) => inlineOf(child, holes)));
+}
+
+function inlineOf(child: Phrasing, holes: Holes): Inline[] {
+  if (child.type === "text") return holes.fill(child.value.replace(/[ \t]*\n[ \t]*/g, " "));
+  if (child.type === "strong" || child.type === "emphasis")
+    return child.children.flatMap((inner) => inlineOf(inner, holes)).map(strong);
+  return [];
+}
+
+const strong = (inline: Inline): Inline => (inline.kind === "text" ? { ...inline, strong: true } : inline);
+
+/** One stretch of text a node. */
+function joined(inlines: Inline[]): Inline[] {
+  const result: Inline[] = [];
+  for (const inline of inlines) {
+    const last = result.at(-1);
+    if (last?.kind === "text" && inline.kind === "text" && last.strong === inline.strong)
+      result[result.length - 1] = { ...last, text: last.text + inline.text };
+    else result.push(inline);
+  }
+  return result;
+}
+
+/** One line of Markdown, such as a message of a locale, as inline nodes. Most hold no markup and need no parser. */
+export function lineOf(markdown: string, holes: Holes): Inline[] {
+  if (!/[*_\\]/.test(markdown)) return holes.fill(markdown);
+  const [first] = readMarkdown(markdown).children;
+  return first?.type === "paragraph" ? inlinesOf(first.children, holes) : holes.fill(markdown);
+}

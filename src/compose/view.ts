@@ -1,0 +1,71 @@
+import type { Certainty, Clock, DayPart, Dose, Facts, Medicine, Sign, Step, Visit } from "#compute/facts.js";
+import type { Place } from "#problems/place.js";
+
+/** One medicine with the times of day it is given at. */
+export type Remedy = { medicine: Medicine; times: { at: Clock; part: DayPart; from: Place }[]; from: Place };
+
+/** What is done at one part of the day, or whenever it is needed. */
+export type PartOfDay = { part: DayPart; steps: Step[] };
+
+/** A dose that is due, beside the medicine it is of. */
+export type Due = { dose: Dose; medicine: Medicine; from: Place };
+
+/** The visits of one certainty, firmest first. */
+export type VisitGroup = { certainty: Certainty; visits: Visit[] };
+
+/** The facts as a template sees them: also sorted the way the page shows them, so that a template only loops and chooses. */
+export type View = Facts & {
+  /** Signs to go at once for: the first few, and those that follow. */
+  goNow: { first: Sign[]; rest: Sign[] };
+  ringToday: Sign[];
+  tellAtVisit: Sign[];
+  partsOfDay: PartOfDay[];
+  remedies: Remedy[];
+  due: Due[];
+  visitGroups: VisitGroup[];
+  /** Sections that are there for more than one reason. */
+  has: { next: boolean; home: boolean; visits: boolean };
+};
+
+/** A tired reader keeps about seven things apart (Miller 1956); the list goes on under its own heading. */
+const firstSigns = 7;
+const certainties: Certainty[] = ["booked", "expected", "possible"];
+const partOrder: DayPart[] = ["morning", "midday", "evening", "bedtime", "any"];
+
+export function viewOf(facts: Facts): View {
+  const signs = (urgency: Sign["urgency"]) => facts.signs.filter((sign) => sign.urgency === urgency);
+  const now = signs("now");
+  return {
+    ...facts,
+    goNow: { first: now.slice(0, firstSigns), rest: now.slice(firstSigns) },
+    ringToday: signs("today"),
+    tellAtVisit: signs("visit"),
+    partsOfDay: partOrder
+      .map((part) => ({ part, steps: facts.steps.filter(({ parts }) => parts.includes(part)) }))
+      .filter(({ steps }) => steps.length > 0),
+    remedies: facts.medicines.map((medicine) => remedy(medicine, facts)),
+    due: dueNext(facts),
+    visitGroups: certainties
+      .map((certainty) => ({ certainty, visits: facts.course.visits.filter((visit) => visit.certainty === certainty) }))
+      .filter(({ visits }) => visits.length > 0),
+    has: {
+      next: facts.next.dose !== null || facts.next.visit !== null,
+      home: facts.steps.length > 0 || facts.supplies.length > 0,
+      visits: facts.course.visits.length > 0,
+    },
+  };
+}
+
+function remedy(medicine: Medicine, { chart }: Facts): Remedy {
+  const columns = (chart?.columns ?? []).filter((column) => column.medicine === medicine.id);
+  const times = columns.map(({ at, part }) => ({ at, part, from: medicine.from }));
+  return { medicine, times, from: medicine.from };
+}
+
+function dueNext({ next, medicines }: Facts): Due[] {
+  const doses = next.dose ? [next.dose, ...next.alsoDue] : [];
+  return doses.flatMap((dose) => {
+    const medicine = medicines.find(({ id }) => id === dose.medicine);
+    return medicine ? [{ dose, medicine, from: dose.from }] : [];
+  });
+}

@@ -1,0 +1,82 @@
+import { createHash } from "node:crypto";
+import { differenceInMonths, parseISO } from "date-fns";
+import type { Plan } from "#plan/plan.js";
+import type { Outcome } from "#problems/problem.js";
+import type { Tables } from "#tables/tables.js";
+import { computeCollar } from "./collar/collar.js";
+import { contactsOf } from "./contacts.js";
+import { computeCosts } from "./costs/costs.js";
+import { computeDoses } from "./doses/doses.js";
+import type { Facts, Patient } from "./facts.js";
+import { nextThings } from "./next.js";
+import { openingHours } from "./opening-hours.js";
+import { computeCare } from "./signs/care.js";
+import { toldIn } from "./told.js";
+import { computeVisits } from "./visits/visits.js";
+
+/** Everything that follows from a plan. Parts that something stops leave no facts at all: half a handout is none. */
+export function compute(plan: Plan, tables: Tables): Outcome<Facts> {
+  const care = computeCare(plan, tables.care);
+  const course = computeVisits(plan, tables.visits);
+  const doses = computeDoses(plan, tables.medicines);
+  const collar = course.value && computeCollar(plan, course.value, tables.care);
+  const costs = course.value && doses.value && computeCosts(plan, course.value, doses.value.medicines, tables.cash);
+  const problems = [care, course, doses, collar, costs].flatMap((part) => part?.problems ?? []);
+  if (
+    !care.value ||
+    !course.value ||
+    !doses.value ||
+    !collar ||
+    !costs ||
+    problems.some(({ severity }) => severity === "stop")
+  )
+    return { value: null, problems };
+
+  const facts: Facts = {
+    caseId: caseId(plan),
+    revision: 0,
+    zone: plan.clinic["time zone"],
+    country: plan.clinic.country,
+    discharged: plan.discharged,
+    clinician: plan.clinician ?? null,
+    patient: patientOf(plan),
+    owner: { name: plan.owner.name, language: plan.owner.language, email: plan.owner.email ?? null },
+    clinic: {
+      name: plan.clinic.name,
+      address: plan.clinic.address,
+      phone: plan.clinic.phone,
+      email: plan.clinic.email ?? null,
+      staffLanguage: plan.clinic.language,
+      hours: openingHours(plan.clinic.hours),
+    },
+    contacts: contactsOf(plan),
+    reason: toldIn(plan.reason, plan.clinic.language),
+    next: nextThings(plan.discharged, doses.value.medicines, course.value),
+    ...care.value,
+    medicines: doses.value.medicines,
+    chart: doses.value.chart,
+    course: course.value,
+    collar: collar.value,
+    estimate: costs.value,
+  };
+  return { value: facts, problems };
+}
+
+function patientOf({ patient, discharged }: Plan): Patient {
+  const months = patient.born === undefined ? null : differenceInMonths(parseISO(discharged), parseISO(patient.born));
+  return {
+    name: patient.name,
+    species: patient.species,
+    sex: patient.sex.endsWith("female") ? "female" : "male",
+    neutered: patient.sex.includes(" "),
+    breed: patient.breed ?? null,
+    age: months === null ? null : { years: Math.floor(months / 12), months: months % 12 },
+    weight: patient.weight,
+  };
+}
+
+/** The clinic's own number, or one that follows from whose case it is and when it began; it names nobody. */
+function caseId(plan: Plan): string {
+  const whose = JSON.stringify([plan.clinic.name, plan.case ?? [plan.patient.name, plan.owner.name, plan.discharged]]);
+  return createHash("sha256").update(whose).digest("hex").slice(0, 16);
+}

@@ -1,0 +1,35 @@
+import type { CostLine, Counts, Span } from "../facts.js";
+import { type Charge, gross } from "./charges.js";
+import { exact } from "./money.js";
+import type { Item } from "./read-item.js";
+import type { End } from "./slots.js";
+import { spanOf } from "./span.js";
+
+/** One line of the estimate: all the times an item is charged, together. */
+export function lineOf(item: Item, charges: readonly Charge[], dependsOn: string | null): CostLine {
+  const taken = (end: End) => charges.filter((charge) => charge.in[end]);
+  const counted = (end: End) =>
+    taken(end)
+      .reduce((all, { count }) => all.plus(count), exact(0))
+      .toNumber();
+  const quantity: Counts = { fewest: counted("low"), likely: counted("likely"), most: counted("high") };
+  const units = charges.map(({ unit }) => unit);
+  return {
+    item: item.price.item,
+    name: item.price.name,
+    quantity,
+    included: item.included,
+    unit: widest(units.length > 0 ? units : [item.price.unit]),
+    total: spanOf((end) => taken(end).reduce((all, charge) => all + gross(charge, end), 0)),
+    when: item.when,
+    dependsOn,
+    from: item.at,
+  };
+}
+
+/** From the cheapest to the dearest; the likely one is that of the surest. */
+const widest = (units: readonly Span[]): Span => ({
+  low: Math.min(...units.map(({ low }) => low)),
+  likely: units[0]?.likely ?? 0,
+  high: Math.max(...units.map(({ high }) => high)),
+});

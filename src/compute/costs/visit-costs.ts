@@ -1,0 +1,23 @@
+import type { Visit, VisitCost } from "../facts.js";
+import { billsOf, type Terms } from "./bills.js";
+import type { Charge } from "./charges.js";
+import { dayOf, type End } from "./slots.js";
+import { spanOf } from "./span.js";
+
+/**
+ * What each visit costs if it happens: its bill where every visit happens that may. What is only "if needed" counts in high
+ * only, and what is charged by the day is on no visit's bill.
+ */
+export function visitCosts(charges: readonly Charge[], visits: readonly Visit[], terms: Terms): VisitCost[] {
+  const happens = (end: End) => (charge: Charge) => charge.item.when !== "needed" || end === "high";
+  const costsAt = (end: End) =>
+    new Map(billsOf(charges.filter(happens(end)), end, terms).map(({ visit, total }) => [visit, total]));
+  const costs = { low: costsAt("low"), likely: costsAt("likely"), high: costsAt("high") };
+  return visits.map((visit) => ({
+    visit: visit.id,
+    day: dayOf(visit),
+    certainty: visit.certainty,
+    dependsOn: visit.dependsOn,
+    amount: spanOf((end) => costs[end].get(visit.id) ?? 0),
+  }));
+}

@@ -1,0 +1,35 @@
+import type { Plan } from "#plan/plan.js";
+import { type Outcome, problem, stops } from "#problems/problem.js";
+import type { MedicineRow } from "#tables/medicines.js";
+import type { Chart, Medicine } from "../facts.js";
+import { allergyProblems } from "./allergies.js";
+import { askedOf } from "./asked.js";
+import { chartOf } from "./chart.js";
+import { namedIn } from "./find.js";
+import { medicineOf } from "./medicine.js";
+import { neverGiven } from "./never.js";
+import { pairProblems } from "./pairs.js";
+
+/**
+ * The medicines of a plan: what to give, when, how much goes home, and every rule that has something to say about it.
+ * The chart holds each dose given by the clock once; it is null where there is none.
+ */
+export function computeDoses(
+  plan: Plan,
+  table: readonly MedicineRow[],
+): Outcome<{ medicines: Medicine[]; chart: Chart | null }> {
+  const named = askedOf(plan).map((asked) => ({ asked, rows: namedIn(asked.planned.name, table) }));
+  const computed = named.map(({ asked, rows }) => medicineOf(asked, rows[0] ?? null));
+  const unknown = named
+    .filter(({ rows }) => rows.length === 0)
+    .map(({ asked }) => problem("medicine-unknown", asked.at("name"), { given: asked.planned.name }));
+  const problems = [
+    ...named.flatMap(({ asked, rows }) => [...neverGiven(asked, rows), ...allergyProblems(plan, asked, rows, table)]),
+    ...pairProblems(plan, named, table),
+    ...unknown,
+    ...computed.flatMap((outcome) => outcome.problems),
+  ];
+  const medicines = computed.flatMap(({ value }) => value ?? []);
+  const whole = medicines.length === computed.length && !stops(problems);
+  return { value: whole ? { medicines, chart: chartOf(medicines.flatMap(({ doses }) => doses)) } : null, problems };
+}

@@ -1,0 +1,104 @@
+import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
+import type { MedicineRow } from "#tables/medicines.js";
+import type { Medicine, Statement } from "../facts.js";
+import { readAsNeeded } from "./as-needed.js";
+import type { Asked } from "./asked.js";
+import { type Dispensed, dispensed } from "./dispense.js";
+import { type Form, formOf } from "./form.js";
+import { labelProblems, limitProblems } from "./limits/limits.js";
+import { manyAtOnce, unlistedStrength, veryManyDays } from "./plausible.js";
+import { type Schedule, scheduleOf } from "./schedule.js";
+import { type Step, stepsOf } from "./steps.js";
+
+/** Everything that follows for one medicine. row: what the table holds of it, if anything. */
+export function medicineOf(asked: Asked, row: MedicineRow | null): Outcome<Medicine> {
+  const { value: form, problems: unformed } = formOf(asked.planned, asked.at());
+  if (!form) return { value: null, problems: unformed };
+  const { value: steps, problems: unstepped } = stepsOf(asked, form);
+  const listed = row ? [...labelProblems(row, asked, form), ...unlistedStrength(asked, form, row)] : [];
+  const { value: most, problems: needed } = asNeeded(asked, steps);
+  const problems = [...listed, ...unstepped, ...needed];
+  if (!steps || stops(needed)) return { value: null, problems };
+
+  const schedule = most === null ? scheduleOf(asked, steps) : unscheduled;
+  const dispense = dispensed(asked, form, steps, most);
+  problems.push(...checks(asked, form, steps, row, most !== null), ...schedule.problems, ...dispense.problems);
+  if (!schedule.value || !dispense.value) return { value: null, problems };
+  return { value: assembled(asked, row, { form, steps, most, ...schedule.value, ...dispense.value }), problems };
+}
+
+/** What is given only as needed has no times. */
+const unscheduled: Outcome<Schedule> = { value: { doses: [], lastGiven: null }, problems: [] };
+
+/** The most a day of a medicine given only as needed; null for one given by the clock. */
+function asNeeded({ planned, at }: Asked, steps: Step[] | null): Outcome<number> {
+  const text = planned["as needed"];
+  if (text === undefined) return { value: null, problems: [] };
+  const most = readAsNeeded(text);
+  if (most === null)
+    return { value: null, problems: [problem("as-needed-unreadable", at("as needed"), { given: text })] };
+  const hours = steps?.[0]?.every.hours ?? 0;
+  const values = { medicine: planned.name, most, hours };
+  const many = most * hours > 24 ? [problem("as-needed-too-many", at("as needed"), values)] : [];
+  return { value: most, problems: many };
+}
+
+function checks(asked: Asked, form: Form, steps: Step[], row: MedicineRow | null, asNeeded: boolean): Problem[] {
+  const many = steps.flatMap((step) => manyAtOnce(asked, form, step));
+  const allDays = steps.reduce((sum, { days }) => sum + days, 0);
+  const given = asked.planned["last given"];
+  const clinicDoses = given === undefined || given === "not given" ? 0 : 1;
+  let days = 0;
+  const limits = steps.flatMap((step) => {
+    days += step.days;
+    const tapering = steps[0] !== undefined && perDay(step).lt(perDay(steps[0]));
+    return row ? limitProblems(row, { asked, form, step, days, clinicDoses, asNeeded, tapering }) : [];
+  });
+  const long = limits.some(({ code }) => code === "days-over-limit") ? [] : veryManyDays(asked, allDays);
+  return [...many, ...limits, ...long];
+}
+
+const perDay = ({ giving, every }: Step) => giving.amount.div(every.hours);
+
+type Parts = Schedule & Dispensed & { form: Form; steps: Step[]; most: number | null };
+
+function assembled(asked: Asked, row: MedicineRow | null, parts: Parts): Medicine {
+  const { planned, id } = asked;
+  const { form, steps, most, doses, lastGiven, dispense, leftOver } = parts;
+  const [opening] = steps;
+  if (!opening) throw new RangeError("a medicine without steps");
+  const why = planned.why;
+  return {
+    id,
+    name: planned.name,
+    substance: row?.id ?? null,
+    group: row?.groups[0]?.id ?? null,
+    form: form.kind,
+    strength: form.strength,
+    route: planned.route,
+    give: opening.giving.give,
+    active: opening.giving.active,
+    everyHours: opening.every.hours,
+    asNeededMost: most,
+    food: planned.food ?? row?.food?.how ?? null,
+    purpose: why === undefined ? null : typeof why === "string" ? { [asked.staffLanguage]: why } : why,
+    lastGiven,
+    doses,
+    first: doses[0]?.at ?? null,
+    last: doses.at(-1)?.at ?? null,
+    dispense,
+    leftOver,
+    statements: statementsOf(asked, form, steps, row),
+    from: asked.at(),
+  };
+}
+
+/** What the owner is told of it. Where the dose changes on the way, that first: the chart then says how much. */
+function statementsOf({ id, species, at }: Asked, form: Form, steps: Step[], row: MedicineRow | null): Statement[] {
+  const said = (row?.statements ?? [])
+    .filter(({ forms }) => forms?.includes(form.kind) ?? true)
+    .filter(({ species: of }) => of?.includes(species) ?? true)
+    .map((statement) => statement.id);
+  const ids = steps.length > 1 ? ["all.dose-changes", ...said] : said;
+  return ids.map((statement) => ({ id: statement, topics: [id], values: {}, from: at() }));
+}

@@ -1,0 +1,262 @@
+/**
+ * Facts: everything that follows from a plan by computation, each with the place it follows from.
+ *
+ * Plain data, no words: compute decides, compose words. Decimals are strings ("0.5"), money is whole minor units, days and
+ * times are on the clinic's clock.
+ */
+import type { Place } from "#problems/place.js";
+
+/** "2026-03-04" */
+export type Day = string;
+/** "16:30" */
+export type Clock = string;
+/** "2026-03-04T16:30", on the clinic's clock. */
+export type LocalTime = string;
+/** Decimal value and unit: {value: "0.5", unit: "tablet"}. */
+export type Amount = { value: string; unit: string };
+/** The same words in the languages somebody wrote them in, by language tag. */
+export type Told = Record<string, string>;
+
+export type Species = "dog" | "cat";
+
+export type Patient = {
+  name: string;
+  species: Species;
+  sex: "female" | "male";
+  neutered: boolean;
+  breed: string | null;
+  /** Whole years and months on the day of discharge. */
+  age: { years: number; months: number } | null;
+  weight: Amount;
+};
+
+export type Clinic = {
+  name: string;
+  address: string[];
+  phone: string;
+  email: string | null;
+  staffLanguage: string;
+  /** One row a stretch of weekdays (1 Monday - 7 Sunday) with the same hours; closed when hours is empty. */
+  hours: { from: number; to: number; hours: { open: Clock; close: Clock }[] }[];
+};
+
+/** Whom to ring: the clinic while it is open, somebody else after hours. e164: "+15550142". */
+export type Contact = {
+  when: "open" | "after-hours";
+  name: string;
+  phone: string;
+  address: string[];
+  note: Told | null;
+  from: Place;
+};
+
+/** A sign, step or other statement of the care tables; its words are locales/<tag>/statements. Values fill its words. */
+export type Statement = { id: string; topics: string[]; values: Record<string, Amount | string>; from: Place };
+/** now: go at once. today: ring before the day is out. visit: tell us at the next visit. */
+export type Urgency = "now" | "today" | "visit";
+export type Sign = Statement & { urgency: Urgency };
+export type DayPart = "morning" | "midday" | "evening" | "bedtime" | "any";
+export type Step = Statement & { parts: DayPart[] };
+
+/** One thing the animal is cared for: the topic, where on the body, and what the clinician chose. */
+export type Care = {
+  topic: string;
+  site: string | null;
+  side: "left" | "right" | null;
+  bandage: string | null;
+  done: Statement[];
+  from: Place;
+};
+
+// ---- visits -------------------------------------------------------------------------------------------------------
+
+/** What one visit is for. kind is a row of shared/visits ("bandage-change"); number: the how-manieth of its kind. */
+export type Purpose = { kind: string; number: number; from: Place };
+
+/** booked: day and time agreed. expected: will happen within the window. possible: the wound, or a decision, will tell. */
+export type Certainty = "booked" | "expected" | "possible";
+
+export type Visit = {
+  /** Stable over revisions of the same course line: "change-1". */
+  id: string;
+  purposes: Purpose[];
+  certainty: Certainty;
+  /** First and last day that keep every window and gap; ideal is the day the course would choose. */
+  earliest: Day;
+  ideal: Day;
+  latest: Day;
+  /** Agreed time of a booked visit. */
+  at: LocalTime | null;
+  minutes: number;
+  /** Name of a partner clinic, or null for our own. */
+  where: string | null;
+  /** The kind of decision it waits for ("closure"), if any. */
+  dependsOn: string | null;
+  from: Place;
+};
+
+export type Counts = { fewest: number; likely: number; most: number };
+
+export type Course = {
+  visits: Visit[];
+  /** How many trips, and how many of each kind of purpose. */
+  trips: Counts;
+  purposes: { kind: string; counts: Counts }[];
+  /** The day of the last visit in the shortest and in the longest course; null where there is no visit at all. */
+  ends: { earliest: Day; latest: Day } | null;
+  /** Days in the course's span when the clinic is closed. */
+  closed: { day: Day; reason: "weekly" | "closure" | "holiday"; name: string | null }[];
+};
+
+// ---- medicines ----------------------------------------------------------------------------------------------------
+
+/** One giving at home. number counts from 1. */
+export type Dose = { medicine: string; number: number; at: LocalTime; part: DayPart; give: Amount; from: Place };
+
+export type Medicine = {
+  /** Unique in the plan: "amoxicillin-clavulanate". */
+  id: string;
+  /** As the clinician wrote it. */
+  name: string;
+  /** Row of shared/medicines, or null where the tool knows nothing about it. */
+  substance: string | null;
+  /** Class in shared/medicines ("nsaid"), for the words on effects and handling. */
+  group: string | null;
+  form: string;
+  /** {value: "375", unit: "mg"} a tablet, or {value: "50", unit: "mg/mL"}. */
+  strength: Amount | null;
+  route: string;
+  give: Amount;
+  /** What give really holds, after rounding to what can be given; percentOff from the ordered dose, with its sign. */
+  active: { amount: Amount; perKg: Amount; orderedPerKg: Amount | null; percentOff: string | null } | null;
+  everyHours: number;
+  /** Most givings in 24 hours of a medicine given only as needed; null for one given by the clock. */
+  asNeededMost: number | null;
+  food: "with" | "without" | "either" | null;
+  purpose: Told | null;
+  lastGiven: LocalTime | null;
+  doses: Dose[];
+  first: LocalTime | null;
+  last: LocalTime | null;
+  dispense: Amount;
+  leftOver: Amount;
+  /** Words on effects, stopping, handling and storage, from the tables. */
+  statements: Statement[];
+  from: Place;
+};
+
+/** A day-by-time chart: one column a medicine and time of day. */
+export type Chart = {
+  columns: { medicine: string; at: Clock; part: DayPart }[];
+  rows: { day: Day; cells: (Dose | null)[] }[];
+};
+
+// ---- money --------------------------------------------------------------------------------------------------------
+
+export type Span = { low: number; likely: number; high: number };
+
+export type CostLine = {
+  /** Key of the clinic's price list. */
+  item: string;
+  /** What the owner reads, in the languages of the price list. */
+  name: Told;
+  quantity: Counts;
+  /** How many of them a package of this estimate holds; they cost nothing more. */
+  included: number;
+  /** The price of one; where the price depends on the day, from the cheapest day to the dearest. */
+  unit: Span;
+  /** Before discounts, and before the taxes that prices do not hold. */
+  total: Span;
+  /** Written as only a maybe, "if needed" or "if done"; such a line counts in high only. */
+  when: "needed" | "done" | null;
+  /** The decision it waits for, if any; such a line counts in high only. */
+  dependsOn: string | null;
+  from: Place;
+};
+
+/** What comes off one line, or off the whole where on is null. percent: "10", or null for an amount of money. */
+export type Discount = { name: Told | null; on: Told | null; percent: string | null; amount: Span };
+
+/** What comes of it if something that is only a maybe happens. decision: its kind, or null for all that is only "if needed". */
+export type Branch = { decision: string | null; without: Span; with: Span };
+
+/** What one visit costs if it happens; "if needed" counts in high only. certainty and dependsOn are the visit's. */
+export type VisitCost = { visit: string; day: Day; certainty: Certainty; dependsOn: string | null; amount: Span };
+
+export type Estimate = {
+  /** What the clinic calls it: a quote binds in some countries. */
+  called: "estimate" | "quote";
+  currency: string;
+  lines: CostLine[];
+  subtotal: Span;
+  discounts: Discount[];
+  taxes: { name: string; percent: string; inclusive: boolean; amount: Span }[];
+  total: Span;
+  /** The part of the total that is for the day of discharge. */
+  today: Span;
+  visits: VisitCost[];
+  /** All that it has come to by the end of each day on which something is charged; the last is the total. */
+  byDate: { day: Day; total: Span }[];
+  branches: Branch[];
+  paid: number;
+  /** What is left to pay; 0 where more was paid. */
+  balance: Span;
+  /** The most that may come back to the owner: what was paid beyond total.low, or 0. */
+  credit: number;
+  /** Asked for beforehand, and how much of it is not yet paid. */
+  deposit: { asked: number; due: number } | null;
+  /** Where cash is rounded: to which step, in minor units, and what the total and the balance are in cash. */
+  cash: { step: number; total: Span; balance: Span } | null;
+  validUntil: Day | null;
+  /** The clinic rings before the bill passes this. */
+  ringAbove: number | null;
+  terms: Told | null;
+  excluded: Told[];
+  from: Place;
+};
+
+// ---- collar -------------------------------------------------------------------------------------------------------
+
+export type Collar = {
+  kind: string;
+  /** The clinic's own name for the size that was chosen, and how deep it is. */
+  size: string;
+  depth: Amount;
+  /** How far it passes the nose, and the least that was asked for; null for a ring, which does not work that way. */
+  pastNose: Amount | null;
+  margin: Amount | null;
+  fingers: { least: number; most: number };
+  until: { event: string | null; day: Day | null };
+  statements: Statement[];
+  from: Place;
+};
+
+// ---- all of it ----------------------------------------------------------------------------------------------------
+
+export type Facts = {
+  /** Same for every revision of one case; part of a calendar event's UID. */
+  caseId: string;
+  revision: number;
+  zone: string;
+  country: string;
+  discharged: LocalTime;
+  clinician: string | null;
+  patient: Patient;
+  owner: { name: string; language: string; email: string | null };
+  clinic: Clinic;
+  contacts: Contact[];
+  reason: Told;
+  /** The very next things to do. */
+  next: { dose: Dose | null; alsoDue: Dose[]; visit: Visit | null };
+  care: Care[];
+  signs: Sign[];
+  normal: Statement[];
+  steps: Step[];
+  avoid: Statement[];
+  supplies: Statement[];
+  medicines: Medicine[];
+  chart: Chart | null;
+  course: Course;
+  collar: Collar | null;
+  estimate: Estimate | null;
+};

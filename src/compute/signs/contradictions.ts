@@ -1,0 +1,42 @@
+import { placeText } from "#problems/place.js";
+import { type Problem, problem } from "#problems/problem.js";
+import type { Conflict } from "#tables/conflicts.js";
+import { idsOf } from "#tables/statements.js";
+import type { Saying } from "./sayings.js";
+import type { SettledCare } from "./settle-care.js";
+
+/** Pairs of statements an owner cannot both follow, each told once for two lines of care, at the later of them. */
+export function contradictions(sayings: readonly Saying[], conflicts: readonly Conflict[]): Problem[] {
+  const found = conflicts.flatMap((conflict) =>
+    sayings.flatMap((a) => sayings.flatMap((b) => contradiction(a, b, conflict))),
+  );
+  const key = ({ at, values }: Problem) => JSON.stringify([placeText(at), values]);
+  return [...new Map(found.map((one) => [key(one), one])).values()];
+}
+
+function contradiction(a: Saying, b: Saying, { one, other, where }: Conflict): Problem[] {
+  if (where === "same site" && !mayBeSameSite(a.care, b.care)) return [];
+  const oneSaid = one.find((id) => idsOf(a.says).includes(id));
+  const otherSaid = other.find((id) => idsOf(b.says).includes(id));
+  if (!oneSaid || !otherSaid) return [];
+  return [
+    problem("care-contradicts", b.from, {
+      one: readable(oneSaid),
+      oneTopic: a.care.topic.id,
+      oneAt: placeText(a.from),
+      other: readable(otherSaid),
+      otherTopic: b.care.topic.id,
+    }),
+  ];
+}
+
+/** The rows are named so that a clinician can read them: "steps.warm-compress" is the warm compress. */
+const readable = (id: string) => id.slice(id.indexOf(".") + 1).replaceAll("-", " ");
+
+/** Care without a site may be anywhere, and a site without a side on either side. */
+function mayBeSameSite(a: SettledCare, b: SettledCare): boolean {
+  if (!a.where || !b.where) return true;
+  const { where: one } = a;
+  const { where: other } = b;
+  return one.site.id === other.site.id && (!one.side || !other.side || one.side === other.side);
+}

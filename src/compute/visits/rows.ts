@@ -1,0 +1,76 @@
+import { type CourseModel, decisionOf, middle } from "./course.js";
+import { type Cut, type SlotDays, slotName, slotsOf } from "./schedule/slots.js";
+import type { Solved } from "./solve.js";
+
+/** A slot over all scenarios: every day it may fall on, the day to aim for, and whether it is in all of them. */
+export type Row = SlotDays & {
+  ideal: number;
+  kind: string;
+  care: number;
+  /** The kind of the decision it waits for. */
+  dependsOn: string | null;
+};
+
+/** The rows of a course in the order of their ideal days. */
+export function rowsOf(model: CourseModel, solved: readonly Solved[], cut: Cut): Row[] {
+  const perScenario = solved.map(({ graph }) => slotsOf(graph, cut));
+  const slots = new Map<string, SlotDays>();
+  for (const scenario of perScenario)
+    for (const [name, slot] of scenario) {
+      const known = slots.get(name);
+      if (!known) slots.set(name, { ...slot, days: new Set(slot.days) });
+      else for (const day of slot.days) known.days.add(day);
+    }
+  const aims = aimsOf(solved, cut);
+  /** The day last aimed at for each item: what comes after is aimed at a later day where it can be. */
+  const reached = new Map<number, number>();
+  const ordered = [...slots].sort(([, a], [, b]) => a.stretch - b.stretch || a.number - b.number);
+  const rows = ordered.map(([name, slot]): Row => {
+    const aim = aims.get(name);
+    const ideal = aim?.day ?? nearestToMiddle(slot.days, reached.get(slot.item) ?? 0);
+    reached.set(slot.item, ideal);
+    const always = perScenario.every((scenario) => scenario.get(name)?.always ?? false);
+    return { ...slot, phase: aim?.phase ?? slot.phase, always, ideal, ...whatFor(model, slot, cut.singles) };
+  });
+  return rows.sort((a, b) => a.ideal - b.ideal || a.stretch - b.stretch || a.number - b.number || a.item - b.item);
+}
+
+function whatFor({ onces, runs }: CourseModel, { item, phase }: SlotDays, singles: number) {
+  const once = onces[item];
+  if (once) {
+    const dependsOn = decisionOf(onces, item)?.kind.value.id ?? null;
+    return { kind: once.kind.value.id, care: once.care, dependsOn };
+  }
+  const run = runs[item - singles];
+  const kind = run?.kind.id ?? "";
+  return { kind, care: run?.care ?? 0, dependsOn: run?.phases[phase]?.maybe ? kind : null };
+}
+
+/** The day and phase of each slot in the likeliest course, else in the likeliest with as many decisions taken as may be. */
+function aimsOf(solved: readonly Solved[], cut: Cut): Map<string, { day: number; phase: number }> {
+  const [likely] = solved;
+  const [decided] = solved.toSorted(({ scenario: a }, { scenario: b }) => b.taken - a.taken || a.far - b.far);
+  const aims = new Map<string, { day: number; phase: number }>();
+  for (const { best } of [likely, decided].filter((one) => one !== undefined)) {
+    const counts = new Map<string, number>();
+    for (const { day, done } of best)
+      for (const { item, phase } of done) {
+        const stretch = item < cut.singles ? 0 : cut.stretch(day);
+        const number = (counts.get(`${item}:${stretch}`) ?? 0) + 1;
+        counts.set(`${item}:${stretch}`, number);
+        const name = slotName({ item, stretch, number });
+        if (!aims.has(name)) aims.set(name, { day, phase });
+      }
+  }
+  return aims;
+}
+
+/** Of the days a slot may fall on after another, the one nearest the middle of them all, the earlier of two. */
+function nearestToMiddle(days: ReadonlySet<number>, after: number): number {
+  const sorted = [...days].sort((a, b) => a - b);
+  const [from = 0, to = from] = [sorted[0], sorted.at(-1)];
+  const centre = middle({ from, to });
+  return sorted
+    .filter((day) => day > after)
+    .reduce((best, day) => (Math.abs(day - centre) < Math.abs(best - centre) ? day : best), to);
+}

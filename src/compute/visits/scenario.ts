@@ -1,0 +1,90 @@
+import { type CourseModel, middle, type Phase } from "./course.js";
+import type { Span } from "./language/line.js";
+
+/** A phase whose length the wound has told. days count from the day it starts, day from discharge. */
+export type SetPhase = {
+  /** Its place in the run as written. */
+  index: number;
+  gap: Span;
+  first: Span | null;
+  days: number | null;
+  day: number | null;
+  times: number | null;
+  until: number | null;
+};
+
+/** One way the wound and the decisions may go: which single visits happen, how long each phase is. */
+export type Scenario = {
+  happens: boolean[];
+  runs: SetPhase[][];
+  /** How far the lengths are from the middle of their ranges, and how many decisions were taken and not taken. */
+  far: number;
+  taken: number;
+  left: number;
+};
+
+/** Most scenarios that are looked at; a course with more is too open to promise anything. */
+export const mostScenarios = 2000;
+
+type Choice = { options: number[]; likely: number; decision: boolean };
+
+/** Every scenario of a course, or null where there are more than mostScenarios. */
+export function scenariosOf(model: CourseModel): Scenario[] | null {
+  const { onces, runs } = model;
+  const phases = runs.flatMap((run) => run.phases);
+  const decisions = [...onces, ...phases].map(
+    ({ maybe }): Choice => ({ options: maybe ? [0, 1] : [1], likely: maybe ? 0 : 1, decision: maybe }),
+  );
+  const lengths = phases.map(({ limit }): Choice => {
+    const span = limit?.span.value ?? { from: 0, to: 0 };
+    const options = Array.from({ length: span.to - span.from + 1 }, (_, i) => span.from + i);
+    return { options, likely: middle(span), decision: false };
+  });
+  const choices = [...decisions, ...lengths];
+  if (choices.reduce((all, { options }) => all * options.length, 1) > mostScenarios) return null;
+  return product(choices.map(({ options }) => options)).map((chosen) => settle(model, choices, chosen));
+}
+
+const product = (lists: number[][]): number[][] =>
+  lists.reduce<number[][]>((all, list) => all.flatMap((head) => list.map((item) => [...head, item])), [[]]);
+
+function settle({ onces, runs }: CourseModel, choices: readonly Choice[], chosen: readonly number[]): Scenario {
+  const happens = onces.map((_, i) => {
+    for (let at: number | null = i; at !== null; at = onces[at]?.after ?? null) if (chosen[at] === 0) return false;
+    return true;
+  });
+  const phases = runs.flatMap((run) => run.phases);
+  let next = 0;
+  const setRuns = runs.map((run) =>
+    run.phases.flatMap((phase, index) => {
+      const number = next++;
+      if (chosen[onces.length + number] === 0) return [];
+      const length = chosen[onces.length + phases.length + number] ?? 0;
+      return [setPhase(phase, index, length, happens)];
+    }),
+  );
+  const decisions = choices.flatMap(({ decision }, i) => (decision ? [chosen[i] === 1] : []));
+  return {
+    happens,
+    runs: setRuns,
+    far: choices.reduce(
+      (sum, { likely, decision }, i) => sum + (decision ? 0 : Math.abs((chosen[i] ?? 0) - likely)),
+      0,
+    ),
+    taken: decisions.filter((yes) => yes).length,
+    left: decisions.filter((yes) => !yes).length,
+  };
+}
+
+function setPhase({ gap, first, limit, until }: Phase, index: number, length: number, happens: boolean[]): SetPhase {
+  const only = (kind: string) => (limit?.kind === kind ? length : null);
+  return {
+    index,
+    gap: gap.value,
+    first: first?.value ?? null,
+    days: only("days"),
+    day: only("day"),
+    times: only("times"),
+    until: until && happens[until.value] ? until.value : null,
+  };
+}

@@ -1,0 +1,89 @@
+import type { CourseModel } from "../course.js";
+import type { Scenario } from "../scenario.js";
+import { keepCheapest } from "./cheapest.js";
+import type { DayGraph, Days, Node, Part, Step } from "./graph.js";
+import { enterPhase, type RunState } from "./run-outlook.js";
+import { runOver, runParts, type SetRun } from "./run-parts.js";
+import { dayDone, forgetDays, singleParts, singlesOver, startSingles, waitingOrder } from "./singles.js";
+
+/** More states than any course a clinic would write has; a guard against ones made to be slow. */
+export const mostNodes = 50_000;
+
+/** A gap that had to be stretched over closed days weighs more than any number of days at the partner's. */
+const stretchPrice = 1000;
+
+/**
+ * Every schedule of one scenario, as ways through days: windows and gaps are kept, only usable days are used, each booked
+ * day is used, and of all schedules only those with the least price remain. No layers where there is no schedule; null
+ * where there are more than mostNodes states.
+ */
+export function dayGraph(model: CourseModel, scenario: Scenario, days: Days): DayGraph | null {
+  const expand = expander(model, scenario, days);
+  const layers: Node[][] = [[expand.start]];
+  let count = 1;
+  for (let day = 1; ; day++) {
+    const open = (layers[day - 1] ?? []).filter((node) => !node.over || day <= days.lastBooked);
+    const layer = expand.through(open, day);
+    if (layer.length === 0) return keepCheapest({ layers }, days.lastBooked);
+    count += layer.length;
+    if (count > mostNodes) return null;
+    layers.push(layer);
+  }
+}
+
+function expander({ onces }: CourseModel, scenario: Scenario, days: Days) {
+  const order = waitingOrder(onces);
+  const sets = scenario.runs.map((phases, run): SetRun => ({ item: onces.length + run, run, phases }));
+
+  const node = (singles: number[], runs: RunState[]): Node => ({
+    singles,
+    runs,
+    over: singlesOver(singles) && sets.every((set, run) => runs[run] && runOver(set, runs[run])),
+    steps: [],
+  });
+
+  /** The evenings that open ones lead to over one day; like evenings are one. */
+  const through = (open: readonly Node[], day: number): Node[] => {
+    const layer = new Map<string, Node>();
+    const use = days.use(day);
+    const usable = use.price < Number.POSITIVE_INFINITY;
+    const enter = (from: Node, single: Part<number[]>, parts: Part<RunState>[]): void => {
+      const done = [...single.done, ...parts.flatMap((part) => part.done)];
+      if (use.booked && done.length === 0) return;
+      const runs = parts.map(({ state }) => state);
+      const singles = forgetDays(onces, scenario, single.state, runs);
+      const key = keyOf(singles, runs);
+      const to = layer.get(key) ?? node(singles, runs);
+      layer.set(key, to);
+      const stretches = parts.flatMap((part) => part.stretches);
+      const price = (done.length > 0 ? use.price : 0) + stretches.length * stretchPrice;
+      const off = parts.reduce((sum, part) => sum + part.off, single.off);
+      from.steps.push({ day, done, stretches, price, off, to } satisfies Step);
+    };
+    for (const from of open)
+      for (const single of singleParts(onces, order, days, from.singles, day, usable)) {
+        const around = { nextUsable: days.nextUsable, dayOf: (index: number) => dayDone(single.state[index]) };
+        const perRun = sets.map((set, run) => {
+          const state = from.runs[run];
+          return state ? runParts(set, state, day, usable, around) : [];
+        });
+        for (const parts of combinations(perRun)) enter(from, single, parts);
+      }
+    return [...layer.values()];
+  };
+
+  const start = node(
+    startSingles(scenario),
+    sets.map(({ phases }) => enterPhase(phases, 0, 0)),
+  );
+  return { start, through };
+}
+
+const keyOf = (singles: readonly number[], runs: readonly RunState[]) => {
+  let key = singles.join();
+  for (const { phase, last, end, left, begun } of runs) key += `;${phase},${last},${end},${left},${begun}`;
+  return key;
+};
+
+const combinations = <T>(lists: readonly T[][]): T[][] =>
+  lists.reduce<T[][]>((all, list) => all.flatMap((head) => list.map((item) => [...head, item])), [[]]);

@@ -1,0 +1,37 @@
+import type { RunState, Stretch } from "./run-outlook.js";
+
+/** One purpose done on a day. item: a single visit's index, or the number of single visits plus the run's index. */
+export type Done = { item: number; phase: number };
+
+/** From one evening to the next: what is done that day, what it costs, how far it is off the ideal days. */
+export type Step = {
+  day: number;
+  done: readonly Done[];
+  stretches: readonly Stretch[];
+  price: number;
+  off: number;
+  to: Node;
+};
+
+/** All ways of having come this far that have the same future. over: nothing more needs to happen. */
+export type Node = { singles: number[]; runs: RunState[]; over: boolean; steps: Step[] };
+
+/** Schedules as ways through days: layer 0 holds the evening of discharge, layer n the evenings n days later. */
+export type DayGraph = { layers: Node[][] };
+
+/** What one item, or all of them, can do on one day, and how it stands that evening. */
+export type Part<T> = { state: T; done: readonly Done[]; stretches: readonly Stretch[]; off: number };
+/** The part of one that does nothing that day. */
+export const idle: Omit<Part<never>, "state"> = { done: [], stretches: [], off: 0 };
+
+/** A day somebody can be seen costs nothing at our clinic, something at the partner's; booked: somebody must come. */
+export type DayUse = { price: number; booked: boolean };
+
+/** The days as a schedule sees them. nextUsable: the first usable day from a day on, infinite if there is none. */
+export type Days = {
+  use: (day: number) => DayUse;
+  nextUsable: (from: number) => number;
+  lastBooked: number;
+  /** Single visits whose day is agreed, by index. */
+  fixed: ReadonlyMap<number, number>;
+};

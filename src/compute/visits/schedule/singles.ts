@@ -1,0 +1,75 @@
+import { middle, type Once } from "../course.js";
+import type { Scenario } from "../scenario.js";
+import { type Days, idle, type Part } from "./graph.js";
+import type { RunState } from "./run-outlook.js";
+
+/** How a single visit stands: the day it was done (from 1), or one of these. */
+const pending = 0;
+const never = -1;
+/** Done, and nothing asks any longer on which day. */
+const past = -2;
+
+export const startSingles = ({ happens }: Scenario): number[] => happens.map((yes) => (yes ? pending : never));
+export const singlesOver = (singles: readonly number[]): boolean => !singles.includes(pending);
+export const dayDone = (state: number | undefined): number | null => (state !== undefined && state > 0 ? state : null);
+
+/** Indices of the single visits, each after the one it waits for. */
+export function waitingOrder(onces: readonly Once[]): number[] {
+  const order = new Set<number>();
+  const add = (index: number): void => {
+    const after = onces[index]?.after ?? null;
+    if (after !== null && !order.has(after)) add(after);
+    order.add(index);
+  };
+  for (const index of onces.keys()) add(index);
+  return [...order];
+}
+
+/** All that the single visits may do on a day. Each comes within its window, on a usable day, or not yet. */
+export function singleParts(
+  onces: readonly Once[],
+  order: readonly number[],
+  { fixed }: Days,
+  before: number[],
+  day: number,
+  usable: boolean,
+): Part<number[]>[] {
+  let parts: Part<number[]>[] = [{ state: before, ...idle }];
+  for (const index of order) {
+    const once = onces[index];
+    if (!once || before[index] !== pending) continue;
+    const { from, to } = once.when.value;
+    if (once.after === null && day < (fixed.get(index) ?? from)) continue;
+    parts = parts.flatMap((part) => {
+      const base = once.after === null ? 0 : dayDone(part.state[once.after]);
+      const agreed = fixed.get(index);
+      if (base === null || day < (agreed ?? base + from)) return [part];
+      const last = agreed ?? base + to;
+      if (day > last) return [];
+      const wait = day < last ? [part] : [];
+      if (!usable) return wait;
+      const come = {
+        state: part.state.with(index, day),
+        done: [...part.done, { item: index, phase: 0 }],
+        stretches: part.stretches,
+        off: part.off + Math.abs(day - base - middle(once.when.value)),
+      };
+      return [come, ...wait];
+    });
+  }
+  return parts;
+}
+
+/** Two states whose difference nobody asks for any more are one: drops the days of visits nothing waits for. */
+export function forgetDays(
+  onces: readonly Once[],
+  { runs: phases }: Scenario,
+  singles: number[],
+  runs: readonly RunState[],
+): number[] {
+  if (!singles.some((day) => day > 0)) return singles;
+  const asked = (index: number) =>
+    onces.some(({ after }, i) => after === index && singles[i] === pending) ||
+    runs.some(({ phase }, r) => phases[r]?.some(({ until }, p) => until === index && p >= phase));
+  return singles.map((day, index) => (day > 0 && !asked(index) ? past : day));
+}

@@ -1,0 +1,47 @@
+import type { DayGraph, Node, Step } from "./graph.js";
+
+export type Range = { least: number; most: number };
+
+export const widest = (ranges: readonly Range[]): Range => ({
+  least: Math.min(...ranges.map(({ least }) => least)),
+  most: Math.max(...ranges.map(({ most }) => most)),
+});
+
+/** The least and the most of each of some sums over the steps of any way through a graph; weigh gives a step's share of each. */
+export function rangesOf({ layers }: DayGraph, sums: number, weigh: (step: Step) => readonly number[]): Range[] {
+  const ahead = new Map<Node, Range[]>();
+  const nothing = Array.from({ length: sums }, (): Range => ({ least: 0, most: 0 }));
+  for (const layer of layers.toReversed())
+    for (const node of layer) {
+      let ranges: Range[] | null = null;
+      for (const step of node.steps) {
+        const weights = weigh(step);
+        const later = ahead.get(step.to) ?? nothing;
+        const through = later.map(({ least, most }, i) => ({
+          least: least + (weights[i] ?? 0),
+          most: most + (weights[i] ?? 0),
+        }));
+        ranges = ranges ? ranges.map((range, i) => widest([range, through[i] ?? range])) : through;
+      }
+      ahead.set(node, ranges ?? nothing);
+    }
+  const [start] = layers[0] ?? [];
+  return (start && ahead.get(start)) ?? nothing;
+}
+
+/** The day of the last trip at the earliest and at the latest, over the ways that have a trip at all; null if none has. */
+export function endsOf({ layers }: DayGraph): Range | null {
+  /** Last days of the trips still to come; 0 stands for a way on which none comes. */
+  const lastTrips = new Map<Node, Set<number>>();
+  const noTrip = new Set([0]);
+  for (const layer of layers.toReversed())
+    for (const node of layer) {
+      const days = new Set<number>();
+      for (const { to, done, day } of node.steps)
+        for (const last of lastTrips.get(to) ?? noTrip) days.add(last || (done.length > 0 ? day : 0));
+      lastTrips.set(node, days.size > 0 ? days : noTrip);
+    }
+  const [start] = layers[0] ?? [];
+  const trips = [...((start && lastTrips.get(start)) ?? noTrip)].filter((day) => day > 0);
+  return trips.length > 0 ? { least: Math.min(...trips), most: Math.max(...trips) } : null;
+}

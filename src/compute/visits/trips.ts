@@ -1,0 +1,85 @@
+import type { CourseModel } from "./course.js";
+import type { Row } from "./rows.js";
+import type { Step } from "./schedule/graph.js";
+import type { Cut } from "./schedule/slots.js";
+
+/** Rows that share one trip, and the days on which they can. booked: the agreed day, where there is one. */
+export type Trip = { rows: Row[]; days: number[]; ideal: number; booked: number | null };
+
+/**
+ * Joins rows into trips. What is done on a booked day is one trip. Other rows share a trip where the best schedule puts
+ * them on one day, they are equally sure, and sharing holds however the wound goes. likely: the best schedule.
+ */
+export function tripsOf(
+  model: CourseModel,
+  rows: readonly Row[],
+  likely: readonly Step[],
+  booked: readonly number[],
+  cut: Cut,
+): Trip[] {
+  const trips: Trip[] = [];
+  for (const row of rows) {
+    const day = bookedOn(row, booked, cut);
+    if (day !== null) {
+      const same = trips.find((trip) => trip.booked === day);
+      if (same) same.rows.push(row);
+      else trips.push({ rows: [row], days: [day], ideal: day, booked: day });
+      continue;
+    }
+    const joined = trips.flatMap((trip) => {
+      const days = sharedDays(model, trip, row);
+      return days.length > 0 ? [{ trip, days }] : [];
+    })[0];
+    if (joined) Object.assign(joined.trip, { rows: [...joined.trip.rows, row], days: joined.days });
+    else trips.push({ rows: [row], days: sorted(row.days), ideal: row.ideal, booked: null });
+  }
+  return trips.map((trip) => (trip.booked === null ? trip : agreed(trip, likely)));
+}
+
+const sorted = (days: Iterable<number>) => [...days].sort((a, b) => a - b);
+
+/** The booked day a row falls on, if it can fall on no other. */
+function bookedOn({ days, item, stretch }: Row, booked: readonly number[], cut: Cut): number | null {
+  const [day] = days;
+  const only = days.size === 1 && day !== undefined && booked.includes(day);
+  return only && (item < cut.singles || cut.stretch(day) === stretch) ? day : null;
+}
+
+/**
+ * The days a row can share with a trip; none where it cannot. A row whose day is ours to choose follows the others as
+ * long as each of their days suits it; two whose days are not ours share only a day neither can leave, or the same wait.
+ */
+function sharedDays(model: CourseModel, trip: Trip, row: Row): number[] {
+  const [first] = trip.rows;
+  const alike = first && first.ideal === row.ideal && first.always === row.always && first.dependsOn === row.dependsOn;
+  if (!alike || trip.booked !== null) return [];
+  const common = trip.days.filter((day) => row.days.has(day));
+  const tripIsFree = trip.rows.every((one) => isFree(model, one));
+  if (tripIsFree && isFree(model, row)) return common;
+  if (isFree(model, row)) return common.length === trip.days.length ? common : [];
+  if (tripIsFree) return common.length === row.days.size ? common : [];
+  const sameDay = trip.days.length === 1 && row.days.size === 1;
+  return sameDay || waitAlike(model, first, row) ? common : [];
+}
+
+/** Its day is ours to choose within its window: it waits for no visit, and none waits for it. */
+function isFree({ onces, runs }: CourseModel, { item }: Row): boolean {
+  const once = onces[item];
+  if (!once || once.after !== null) return false;
+  const waited = onces.some(({ after }) => after === item);
+  return !waited && !runs.some(({ phases }) => phases.some(({ until }) => until?.value === item));
+}
+
+/** Both come the same number of days after the same visit. */
+function waitAlike({ onces }: CourseModel, a: Row, b: Row): boolean {
+  const [one, other] = [onces[a.item], onces[b.item]];
+  if (!one || !other || one.after === null || one.after !== other.after) return false;
+  return one.when.value.from === other.when.value.from && one.when.value.to === other.when.value.to;
+}
+
+/** Of all that might be done on a booked day, what will be, or what the likeliest course does. */
+function agreed(trip: Trip, likely: readonly Step[]): Trip {
+  const done = likely.find(({ day }) => day === trip.booked)?.done ?? [];
+  const rows = trip.rows.filter(({ always, item }) => always || done.some((one) => one.item === item));
+  return { ...trip, rows: rows.length > 0 ? rows : trip.rows };
+}

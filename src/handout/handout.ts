@@ -1,0 +1,132 @@
+/**
+ * The handout: a document tree in one language, ready to be drawn.
+ *
+ * Every node carries its value and its words together, and where it came from. A renderer prints the words and may read
+ * the value; it never formats, computes or drops one. The vocabulary is small on purpose: add a kind only when no renderer
+ * can say a thing with the kinds there are.
+ */
+
+/** Where a value was written: "plan.yaml:14:11". */
+export type From = string;
+
+// ---- inside a line ------------------------------------------------------------------------------------------------
+
+export type Text = { kind: "text"; text: string; strong?: true };
+/** iso: "2026-03-07", "2026-03-07T09:30" (both on the clinic's clock) or "2026-03-07/2026-03-10" (first and last day). */
+export type When = { kind: "when"; iso: string; text: string; from: From };
+/** What to give at one time: text holds amount and unit in words; amount is a decimal, unit a key such as "tablet". */
+export type Dose = { kind: "dose"; medicine: string; amount: string; unit: string; text: string; from: From };
+/** minor: whole minor units of the currency (cents). */
+export type Money = { kind: "money"; minor: number; currency: string; text: string; from: From };
+/** e164: "+15550142". */
+export type Phone = { kind: "phone"; e164: string; text: string; from: From };
+export type Email = { kind: "email"; address: string; text: string; from: From };
+/** A sign or instruction from the tables, with the words chosen for it. */
+export type Statement = { kind: "statement"; id: string; inlines: Inline[]; from: From };
+/** A box to tick by hand. label says, for a reader who cannot see it, what is ticked. */
+export type Tick = { kind: "tick"; label: string };
+/** Words in another language than the page. */
+export type Passage = { kind: "passage"; language: string; inlines: Inline[] };
+
+export type Inline = Text | When | Dose | Money | Phone | Email | Statement | Tick | Passage;
+
+// ---- blocks -------------------------------------------------------------------------------------------------------
+
+/** lead: larger, the one thing to read. small: cautions and sources. */
+export type Paragraph = { kind: "paragraph"; role: "lead" | "body" | "small"; inlines: Inline[] };
+/** One idea; note is a quieter line under it. */
+export type Item = { inlines: Inline[]; note?: Inline[] };
+export type List = { kind: "list"; mark: "bullet" | "number" | "tick"; items: Item[] };
+export type Cell = { inlines: Inline[]; align: "start" | "center" | "end" };
+/** The first column heads its row and the head heads its columns. caption names the table for a reader who cannot see it. */
+export type Table = { kind: "table"; caption: Inline[]; head: Cell[]; rows: Cell[][]; foot: Cell[][] };
+/** mark: what the day is for. The words of a mark stand in the month's legend and are read aloud with the day. */
+export type DayMark = { mark: "discharge" | "booked" | "expected" | "possible" | "closed"; text: string };
+export type MonthDay = { iso: string; text: string; label: string; inMonth: boolean; marks: DayMark[] };
+/** weeks: rows of seven days from the locale's first day of the week. iso: "2026-03". */
+export type Month = {
+  kind: "month";
+  iso: string;
+  title: string;
+  weekdays: { short: string; long: string }[];
+  weeks: MonthDay[][];
+  legend: DayMark[];
+};
+/** Vector shapes in a box of width x height units, y downwards. stroke in units; fill "ink" | "accent" | "pale" | "none". */
+export type Shape = {
+  path: string;
+  fill: "ink" | "accent" | "pale" | "none";
+  stroke?: "ink" | "accent";
+  width?: number;
+  dashed?: true;
+};
+/** A label's x, y is the middle of its baseline for "center", its start for "start"; size in units. */
+export type Label = { text: string; x: number; y: number; size: number; align: "start" | "center" | "end" };
+export type Figure = {
+  kind: "figure";
+  id: string;
+  width: number;
+  height: number;
+  shapes: Shape[];
+  labels: Label[];
+  alt: string;
+  caption: Inline[];
+};
+/** Rules to write on, each with its label underneath. */
+export type Signature = { kind: "signature"; lines: Inline[][] };
+
+export type Block = Paragraph | List | Table | Month | Figure | Signature;
+
+/** urgent: printed first and larger. level 2 is a section of the page, 3 a part of one. */
+export type Section = {
+  kind: "section";
+  id: string;
+  level: 2 | 3;
+  weight: "urgent" | "plain";
+  title: Inline[];
+  blocks: (Block | Section)[];
+};
+
+// ---- the calendar -------------------------------------------------------------------------------------------------
+
+/** A visit as a calendar shows it. Timed: start is local "2026-03-07T09:30". All-day: start and end are days, end included. */
+export type Event = {
+  uid: string;
+  sequence: number;
+  status: "confirmed" | "tentative" | "cancelled";
+  start: string;
+  end: string;
+  allDay: boolean;
+  summary: string;
+  description: string;
+  location: string;
+  phone: string;
+  /** Minutes before the start, each with the words to show. */
+  alarms: { minutesBefore: number; text: string }[];
+  from: From;
+};
+
+// ---- the document -------------------------------------------------------------------------------------------------
+
+export type Handout = {
+  language: string;
+  direction: "ltr" | "rtl";
+  /** The heading of the page and the document's title. */
+  title: string;
+  /** One line under the title: who the animal is. */
+  subtitle: Inline[];
+  /** Repeated at the head and the foot of each page. */
+  running: { patient: string; date: string; clinic: string };
+  /** "Page ", " of ", "" and the ten digits of the language. */
+  pageWords: { before: string; between: string; after: string; digits: string };
+  /** When it was handed over, on the clinic's clock: "2026-03-04T16:30". */
+  issued: string;
+  zone: string;
+  subject: string;
+  clinic: { name: string; address: string[] };
+  /** Printed under the title where the language has not been reviewed. */
+  translationNotice: Inline[];
+  sections: Section[];
+  events: Event[];
+  calendarName: string;
+};

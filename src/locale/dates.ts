@@ -1,0 +1,59 @@
+import { plainSpaces } from "./spaces.js";
+
+/** Local values are formatted as if they were UTC, so the host's own time zone never shows. */
+const instant = (local: string): Date => new Date(`${local.length === 10 ? `${local}T00:00` : local}Z`);
+const onDay = (clock: string): Date => instant(`2000-01-01T${clock}`);
+
+export type Dates = ReturnType<typeof datesOf>;
+
+/** Days ("2026-03-03"), times ("09:30") and both ("2026-03-03T09:30") in the words of CLDR. */
+export function datesOf(tag: string) {
+  const style = (options: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat(tag, { calendar: "gregory", timeZone: "UTC", ...options });
+  const weekdayAndDay = style({ weekday: "long", month: "long", day: "numeric" });
+  const weekdayDayTime = style({ weekday: "long", month: "long", day: "numeric", hour: "numeric", minute: "2-digit" });
+  const wholeDay = style({ dateStyle: "long" });
+  const shortWeekdayAndDay = style({ weekday: "short", month: "short", day: "numeric" });
+  const monthAndDay = style({ month: "long", day: "numeric" });
+  const dayNumber = style({ day: "numeric" });
+  const shortMonth = style({ month: "short" });
+  const monthAndYear = style({ month: "long", year: "numeric" });
+  const hourMinute = style({ hour: "numeric", minute: "2-digit" });
+  const weekdayStyles = { long: style({ weekday: "long" }), short: style({ weekday: "short" }) };
+  const written = (format: Intl.DateTimeFormat, at: Date) => plainSpaces(format.format(at));
+
+  return {
+    /** "Tuesday, March 3" */
+    day: (day: string) => written(weekdayAndDay, instant(day)),
+    /** "Tuesday, March 3 at 9:30 AM" */
+    dateTime: (local: string) => written(weekdayDayTime, instant(local)),
+    /** "March 3, 2026" */
+    wholeDay: (day: string) => written(wholeDay, instant(day)),
+    /** "Tue, Mar 3" */
+    shortDay: (day: string) => written(shortWeekdayAndDay, instant(day)),
+    /** "March 3" */
+    monthDay: (day: string) => written(monthAndDay, instant(day)),
+    /** "3" */
+    dayNumber: (day: string) => written(dayNumber, instant(day)),
+    /** "Mar" */
+    shortMonth: (day: string) => written(shortMonth, instant(day)),
+    /** "2026-03" as "March 2026" */
+    month: (month: string) => written(monthAndYear, instant(`${month}-01`)),
+    /** "9:30 AM" */
+    time: (clock: string) => written(hourMinute, onDay(clock)),
+    /** "8:00 AM – 6:00 PM" */
+    timeRange: (open: string, close: string) => plainSpaces(hourMinute.formatRange(onDay(open), onDay(close))),
+    /** 1 Monday - 7 Sunday. 2024-01-01 was a Monday. */
+    weekday: (number: number, length: "long" | "short") =>
+      written(weekdayStyles[length], instant(`2024-01-${String(number).padStart(2, "0")}`)),
+    /** The day a week begins on, 1 Monday - 7 Sunday. */
+    weekStart: firstDayOfWeek(tag),
+  };
+}
+
+/** Node 20 has weekInfo as a property, later ones as a method; the library types know neither. */
+function firstDayOfWeek(tag: string): number {
+  type WithWeek = { weekInfo?: { firstDay: number }; getWeekInfo?: () => { firstDay: number } };
+  const locale = new Intl.Locale(tag) as unknown as WithWeek;
+  return (locale.getWeekInfo?.() ?? locale.weekInfo)?.firstDay ?? 1;
+}

@@ -1,0 +1,82 @@
+import { amountsOf } from "./amounts.js";
+import { datesOf } from "./dates.js";
+import type { Locales } from "./locales.js";
+import { matchLanguage, regional } from "./match.js";
+import { numbersOf } from "./numbers.js";
+import { phonesOf } from "./phones.js";
+import { fill, type Message, MissingWords, messagesOf, type Say } from "./words.js";
+
+/** How one language says things in one country: its words, and its dates, numbers, money, lists and phone numbers. */
+export type Voice = ReturnType<typeof voiceOf>;
+
+/** What is spoken where nobody has put the asked language into words. */
+const lastResort = "en";
+
+/**
+ * The voice of a language. tag: what was asked for; the voice's own language is the nearest there is (es-MX: es), else
+ * English, and `asked` tells. country: where the clinic is, "US"; it settles the clock, the money and the first day of the
+ * week where the tag leaves them open.
+ * @throws MissingWords from say and message where the language has no such key or a value is not given.
+ */
+export function speak(locales: Locales, tag: string, country?: string): Voice {
+  const key = `${tag} ${country ?? ""}`;
+  const spoken = voices.get(locales)?.get(key);
+  if (spoken) return spoken;
+  const voice = voiceOf(locales, tag, country);
+  voices.set(locales, new Map([...(voices.get(locales) ?? []), [key, voice]]));
+  return voice;
+}
+
+/** Making the formats of a language takes far longer than using them, and a voice never changes. */
+const voices = new WeakMap<Locales, Map<string, Voice>>();
+
+function voiceOf(locales: Locales, tag: string, country: string | undefined) {
+  const match = matchLanguage(tag, locales.tags);
+  const language = match ?? lastResort;
+  const region = regional(match ? tag : language, country);
+  const message: Message = messagesOf(locales.words, language);
+  const numbers = numbersOf(region);
+
+  const say: Say = (key, values = {}) => {
+    const { count, context } = values;
+    const chosen = {
+      ...(typeof count === "number" ? { count } : {}),
+      ...(typeof context === "string" ? { context } : {}),
+    };
+    return fill(message(key, chosen), (name) => {
+      const value = values[name];
+      if (value === undefined) throw new MissingWords(key, language, name);
+      return typeof value === "number" ? numbers.number(value) : value;
+    });
+  };
+  const listOf = (type: Intl.ListFormatType) => new Intl.ListFormat(region, { type, style: "long" });
+  const lists = { and: listOf("conjunction"), or: listOf("disjunction") };
+
+  return {
+    /** The tag that was asked for, and the language that speaks. */
+    asked: tag,
+    language,
+    /** Whether the asked language is one we have. */
+    speaks: match !== null,
+    direction: directionOf(region),
+    /** The tag dates and numbers are written in: "es-US". */
+    region,
+    message,
+    say,
+    ...datesOf(region),
+    ...numbers,
+    ...amountsOf(numbers, say),
+    phone: phonesOf(country),
+    /** "bandage change" at the start of a line: "Bandage change" */
+    capital: (text: string) => text.replace(/^\p{Ll}/u, (first) => first.toLocaleUpperCase(region)),
+    /** "a, b, and c"; "a, b, or c" */
+    list: (items: readonly string[], join: "and" | "or" = "and") => lists[join].format(items),
+  };
+}
+
+/** Node 20 has textInfo as a property, later ones as a method; the library types know neither. */
+function directionOf(tag: string): "ltr" | "rtl" {
+  type WithText = { textInfo?: { direction: "ltr" | "rtl" }; getTextInfo?: () => { direction: "ltr" | "rtl" } };
+  const locale = new Intl.Locale(tag) as unknown as WithText;
+  return (locale.getTextInfo?.() ?? locale.textInfo)?.direction ?? "ltr";
+}

@@ -1,0 +1,104 @@
+import { z } from "zod";
+import { percent, priceRange, shareOrAmount } from "./scalars/number.js";
+import { days, length, minutes, weight } from "./scalars/quantity.js";
+import { email, language, phone, told, words } from "./scalars/text.js";
+import { clock, day, hours } from "./scalars/time.js";
+
+/** Whom to ring when the clinic is closed. */
+const afterHours = z.strictObject({
+  name: words,
+  phone,
+  address: z.array(words).max(6).default([]),
+  note: told.optional(),
+});
+
+const weekdays = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
+
+const week = z.strictObject(
+  Object.fromEntries(weekdays.map((name) => [name, hours])) as Record<(typeof weekdays)[number], typeof hours>,
+);
+
+const holidays = z.strictObject({
+  country: z.string().regex(/^[A-Z]{2}$/),
+  region: words.optional().describe("State, province or canton, as ISO 3166-2 has it after the dash: IL"),
+  open: z.array(day).default([]).describe("Holidays on which the clinic is open all the same"),
+});
+
+const partner = z.strictObject({ name: words, phone, address: z.array(words).max(6).default([]), hours: week });
+
+const closure = z.union([day, z.strictObject({ from: day, to: day, name: words.optional() })]);
+
+/** The price for animals up to a weight; the lightest band that holds the patient counts, else the row's own price. */
+const weightBand = z.strictObject({ "up to": weight, price: priceRange });
+
+/** What a visit costs more at a time: of the bands that fit, the first written counts. */
+const timeBand = z.strictObject({ when: z.enum(["after hours", "weekend"]), more: shareOrAmount });
+
+/** One row of the price list; per says what it is charged by. */
+const priced = z.strictObject({
+  item: words.describe("What the plan calls it: bandage change"),
+  name: told.optional().describe("What the owner reads, by language"),
+  price: priceRange,
+  "by weight": z.array(weightBand).max(20).default([]).describe("Prices for lighter animals"),
+  "by time": z.array(timeBand).max(2).default([]).describe("With per: visit, what is added at that time"),
+  per: z.enum(["once", "visit", "day", "unit"]).default("once"),
+  visit: words.optional().describe("The kind of visit it is charged for: bandage change"),
+  includes: z.array(words).max(20).default([]).describe("A package: what its price holds, such as bandage change x 5"),
+  tax: z
+    .union([words, z.array(words).min(1).max(5)])
+    .optional()
+    .describe("One or more names from taxes; without it the line is not taxed"),
+});
+
+/** A collar the clinic has in stock: how deep it is and which necks it fits. */
+const stocked = z.strictObject({
+  size: words,
+  kind: z.enum(["cone", "soft cone", "ring"]).default("cone"),
+  depth: length,
+  neck: z.strictObject({ from: length, to: length }),
+});
+
+/** The clinic profile: who to ring, when it is open, what things cost. Written once, used by every plan. */
+export const clinicSchema = z.strictObject({
+  name: words,
+  address: z.array(words).min(1).max(6),
+  phone,
+  email: email.optional(),
+  "after hours": afterHours,
+  "time zone": z.string().meta({ examples: ["America/Chicago"] }),
+  country: z.string().regex(/^[A-Z]{2}$/),
+  language: language.describe("The language the staff write in"),
+  currency: z.string().regex(/^[A-Z]{3}$/),
+  hours: week,
+  "last appointment": minutes.optional().describe("How long before closing the last visit may begin"),
+  visit: minutes.optional().describe("How long a visit takes unless its kind says otherwise"),
+  closed: z.array(closure).default([]),
+  holidays: holidays.optional().describe("Public holidays, when the clinic is closed"),
+  partner: partner.optional().describe("Who sees our patients on days we are closed"),
+  taxes: z
+    .array(z.strictObject({ name: words, rate: percent, inclusive: z.enum(["yes", "no"]).default("no") }))
+    .default([]),
+  prices: z.array(priced).default([]),
+  weekend: z.array(z.enum(weekdays)).max(7).default(["saturday", "sunday"]),
+  estimate: z
+    .strictObject({
+      called: z
+        .enum(["estimate", "quote"])
+        .default("estimate")
+        .describe("A quote binds in some countries: say quote only if you mean it"),
+      valid: days.optional(),
+      "ring before passing": shareOrAmount.optional().describe("How far over the estimate before you ring"),
+      deposit: shareOrAmount
+        .optional()
+        .describe("What you ask for beforehand: an amount, or a share of the likely total"),
+      terms: told.optional(),
+      "not included": z.array(told).default([]),
+    })
+    .optional(),
+  collars: z.array(stocked).default([]),
+  household: z
+    .strictObject({ morning: clock, evening: clock })
+    .optional()
+    .describe("When owners usually give medicines"),
+  paper: z.enum(["letter", "a4"]).default("letter"),
+});

@@ -1,0 +1,140 @@
+import { z } from "zod";
+import { clinicSchema } from "./clinic-schema.js";
+import { price, shareOrAmount } from "./scalars/number.js";
+import { days, length, quantity, weight } from "./scalars/quantity.js";
+import { email, language, told, words } from "./scalars/text.js";
+import { birth, clock, day, localTime } from "./scalars/time.js";
+
+const patient = z.strictObject({
+  name: words,
+  species: z.enum(["dog", "cat"]),
+  sex: z.enum(["female", "male", "spayed female", "neutered male"]),
+  born: birth.optional(),
+  weight,
+  breed: words.optional(),
+  allergies: z.array(words).max(20).default([]),
+  takes: z.array(words).max(20).default([]).describe("Medicines the animal already takes"),
+});
+
+const owner = z.strictObject({
+  name: words,
+  language,
+  email: email.optional(),
+});
+
+/** One thing the animal is cared for, with its visits in the words of the course language. */
+const care = z.strictObject({
+  topic: words.describe("hearthsheet topics lists them"),
+  site: words.optional().describe("Where on the body: left cheek"),
+  bandage: words.optional().describe("tie-over"),
+  course: z
+    .array(words)
+    .max(20)
+    .default([])
+    .describe("One line a run of visits: change every day for 3-5 days, first tomorrow"),
+});
+
+/** The units of a dose the clinician orders: by weight, or the whole amount. */
+const ordered = quantity(
+  "Dose",
+  { "mg/kg": "mg/kg", "mg/lb": "mg/lb", mg: "mg", "mL/kg": "mL/kg", "IU/kg": "IU/kg", IU: "IU" },
+  "13.75 mg/kg",
+  "100 mg",
+);
+
+/** What is put in the animal each time. */
+const give = quantity(
+  "What to give",
+  {
+    tablet: "tablet",
+    tablets: "tablet",
+    capsule: "capsule",
+    capsules: "capsule",
+    mL: "mL",
+    ml: "mL",
+    drop: "drop",
+    drops: "drop",
+    application: "application",
+    applications: "application",
+  },
+  "0.5 tablet",
+  "1.2 mL",
+);
+
+const solid = quantity("Strength", { mg: "mg", IU: "IU" }, "375 mg");
+const fluid = quantity("Strength", { "mg/mL": "mg/mL", "mg/ml": "mg/mL", "IU/mL": "IU/mL" }, "50 mg/mL");
+
+/** How a medicine goes on after its first days, in a taper or after a loading dose. */
+const nextStep = z.strictObject({ dose: ordered.optional(), give: give.optional(), every: words, for: days });
+
+/** One medicine that goes home. Give the dose or what to give; the tool works out the other. */
+const medicine = z.strictObject({
+  name: words,
+  tablet: solid.optional(),
+  capsule: solid.optional(),
+  liquid: fluid.optional(),
+  drops: words.optional(),
+  ointment: words.optional(),
+  splits: z.enum(["whole", "halves", "quarters"]).optional().describe("Into what the tablet may be cut"),
+  syringe: quantity("Syringe graduation", { mL: "mL", ml: "mL" }, "0.1 mL").optional(),
+  route: z.enum(["mouth", "ear", "eye", "skin", "under the skin"]).default("mouth"),
+  dose: ordered.optional(),
+  give: give.optional(),
+  every: words.describe("12 h, 24 h, once a day, twice a day, every other day"),
+  "as needed": words.optional().describe("at most 3 a day"),
+  for: days.optional(),
+  next: z.array(nextStep).max(6).default([]).describe("The steps of a taper: give, every and for, one after the other"),
+  dispense: give.optional().describe("How much goes home, if not worked out"),
+  "last given": z
+    .union([z.literal("not given"), clock, localTime])
+    .optional()
+    .describe("When the clinic last gave it, or not given; a time alone is today's"),
+  first: z.union([clock, localTime]).optional().describe("When to give the first dose at home, if not worked out"),
+  food: z.enum(["with", "without", "either"]).optional(),
+  why: told.optional().describe("What it is for, in the owner's words"),
+});
+
+const collar = z.strictObject({
+  type: z.enum(["cone", "soft cone", "ring"]).default("cone"),
+  neck: length,
+  muzzle: length.optional(),
+  length: length.describe("From the collar line to the tip of the nose"),
+  until: words.describe("bandage off, sutures out, or a day"),
+});
+
+/** What comes off one item of the estimate, or off all of it. */
+const discount = z.strictObject({
+  off: shareOrAmount,
+  on: words.optional().describe("An item of this estimate; without it, the whole"),
+  name: told.optional().describe("What the owner reads"),
+});
+
+const estimate = z.strictObject({
+  paid: price.default("0"),
+  deposit: shareOrAmount.optional().describe("Asked for beforehand, if not what the clinic always asks"),
+  discounts: z.array(discount).max(20).default([]),
+  items: z.array(words).max(60).describe("bandage change; sedation if needed; closure if done"),
+});
+
+/** A reason for going on where the tool asks: kept in the record. */
+const allowed = z.strictObject({ problem: words, reason: words });
+
+/** The plan of one case: the single source of its types, its messages and its JSON Schema. */
+export const planSchema = z.strictObject({
+  format: z.literal("hearthsheet/1"),
+  clinic: z.union([z.string(), clinicSchema]).describe("Path of the clinic profile, from this file"),
+  case: words.optional().describe("The clinic's own number for this case"),
+  discharged: localTime,
+  clinician: words.optional(),
+  patient,
+  owner,
+  reason: told,
+  care: z.array(care).min(1).max(12),
+  booked: z.array(localTime).max(60).default([]).describe("Visits already agreed"),
+  medicines: z.array(medicine).max(20).default([]),
+  household: z.strictObject({ morning: clock, evening: clock }).optional(),
+  collar: collar.optional(),
+  estimate: estimate.optional(),
+  unavailable: z.array(day).max(200).default([]).describe("Days the owner cannot come"),
+  allow: z.array(allowed).max(20).default([]),
+});

@@ -1,0 +1,72 @@
+import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLError } from "yaml";
+import type { Place, Places } from "#problems/place.js";
+import { type Problem, problem } from "#problems/problem.js";
+
+/** Deeper than any plan; a file that nests further is not one. */
+const deepest = 12;
+
+export type Written = { data: unknown; places: Places; problems: Problem[] };
+
+/**
+ * Reads YAML (and so JSON) into plain data, with the place of every value.
+ *
+ * Scalars stay text, exactly as typed (the failsafe schema): the plan's schema, and nothing before it, decides that
+ * 08:00 is a time, 250.00 a price and `no` a word. prefix goes before each path in places.
+ */
+export function readYaml(file: string, text: string, prefix = ""): Written {
+  const lines = new LineCounter();
+  const document = parseDocument(text, {
+    schema: "failsafe",
+    lineCounter: lines,
+    prettyErrors: false,
+    uniqueKeys: false,
+  });
+  const places: Places = {};
+  const problems: Problem[] = [];
+
+  const placeAt = (start: number, end: number): Place => {
+    const { line, col } = lines.linePos(start);
+    const written = text.slice(start, end).split("\n", 1)[0] ?? "";
+    return { file, line: Math.max(1, line), column: Math.max(1, col), length: Math.max(1, written.length) };
+  };
+  const placeOfNode = (node: Node | null | undefined): Place => placeAt(node?.range?.[0] ?? 0, node?.range?.[1] ?? 1);
+
+  const visit = (node: unknown, path: string, depth: number): unknown => {
+    const at = placeOfNode(node as Node | null);
+    places[path] = isScalar(node) ? insideQuotes(at, node.type) : at;
+    if (depth > deepest) {
+      problems.push(problem("nested-too-deep", at, { limit: deepest }));
+      return undefined;
+    }
+    const inside = (key: string | number) => (path === "" ? `${key}` : `${path}/${key}`);
+    if (isAlias(node)) {
+      problems.push(problem("alias-not-allowed", at, {}));
+      return undefined;
+    }
+    if (isSeq(node)) return node.items.map((item, i) => visit(item, inside(i), depth + 1));
+    if (isMap(node)) {
+      const entries = new Map<string, unknown>();
+      for (const { key, value } of node.items) {
+        const name = isScalar(key) ? String(key.value) : "";
+        const keyPlace = placeOfNode(key as Node);
+        if (entries.has(name)) problems.push(problem("field-twice", keyPlace, { field: name }));
+        entries.set(name, value === null ? "" : visit(value, inside(name), depth + 1));
+        places[`${inside(name)}/`] = keyPlace;
+      }
+      return Object.fromEntries(entries);
+    }
+    return isScalar(node) ? String(node.value ?? "") : "";
+  };
+
+  const syntax = (error: YAMLError) =>
+    problem("yaml-syntax", placeAt(error.pos[0], Math.max(error.pos[1], error.pos[0] + 1)), { detail: error.message });
+  problems.push(...document.errors.map(syntax));
+  const data = document.errors.length > 0 ? undefined : visit(document.contents, prefix, 0);
+  return { data, places, problems };
+}
+
+/** Words inside quotes begin one column after the value does. */
+const insideQuotes = (at: Place, type: string | undefined): Place =>
+  type === "QUOTE_SINGLE" || type === "QUOTE_DOUBLE"
+    ? { ...at, column: at.column + 1, length: Math.max(1, at.length - 2) }
+    : at;

@@ -1,0 +1,8 @@
+import { note } from "./kind.js";
+
+/** What the command line says of a plan, or of all of them, when it is done with them. */
+export const commandKinds = {
+  "plan-ready": note<{ plan: string; note: number; allowed: number }>(),
+  "plan-not-ready": note<{ plan: string; stop: number; ask: number; note: number }>(),
+  "plans-done": note<{ plans: number; ready: number; stopped: number }>(),
+};

@@ -1,0 +1,19 @@
+import { note, stop } from "./kind.js";
+
+/** Templates, the words of a language, and joining them to the facts. */
+export const composeKinds = {
+  "template-syntax": stop<{ detail: string }>(),
+  "template-path-unknown": stop<{ path: string; near: readonly string[]; known: readonly string[] }>(),
+  "template-helper-unknown": stop<{ name: string; near: readonly string[] }>(),
+  "template-partial-unknown": stop<{ name: string; near: readonly string[] }>(),
+  "template-choice-unknown": stop<{ given: string; choices: readonly string[] }>(),
+  "template-not-a-list": stop<{ path: string }>(),
+  "template-words-unknown": stop<{ key: string; language: string; near: readonly string[] }>(),
+  "template-value-missing": stop<{ key: string; value: string; language: string }>(),
+  "template-markup-unknown": stop<{ markup: string; known: readonly string[] }>(),
+  "template-value-absent": stop<{ helper: string }>(),
+  "locale-syntax": stop<{ detail: string }>(),
+  "words-missing": stop<{ key: string; language: string }>(),
+  "words-value-missing": stop<{ key: string; value: string; language: string }>(),
+  "language-not-ready": note<{ asked: string; used: string }>(),
+};

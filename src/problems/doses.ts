@@ -1,0 +1,65 @@
+import { ask, note, stop } from "./kind.js";
+
+/** A medicine as the clinician named it. */
+type Of = { medicine: string };
+/** What a plan asks for, what a rule allows, and who says so. */
+type Rule = Of & { given: string; limit: string; source: string };
+
+/** Medicines: what to give, when, and how far the rules go. A value named context chooses the form of the sentence. */
+export const doseKinds = {
+  // What it is and how much.
+  "form-missing": stop<Of>(),
+  "form-twice": stop<Of & { forms: readonly string[] }>(),
+  "dose-missing": stop<Of>(),
+  "strength-missing": stop<Of & { dose: string }>(),
+  "strength-in-other-unit": stop<Of & { dose: string; strength: string }>(),
+  "give-in-other-unit": stop<Of & { given: string; context: string }>(),
+  "give-not-measurable": stop<Of & { given: string; step: string }>(),
+  "dose-and-give-differ": ask<Of & { ordered: string; given: string }>(),
+  "strength-too-strong": stop<Of & { amount: string; context: string }>(),
+  "rounding-too-far": ask<Of & { ordered: string; given: string; percent: string; most: number }>(),
+  "many-at-once": ask<Of & { given: string; most: string }>(),
+  "strength-unlisted": ask<Of & { strength: string; known: readonly string[]; source: string }>(),
+
+  // How often and for how long.
+  "every-unreadable": stop<{ given: string }>(),
+  "as-needed-unreadable": stop<{ given: string }>(),
+  "as-needed-too-many": ask<Of & { most: number; hours: number }>(),
+  "days-missing": stop<Of>(),
+  "days-not-whole": stop<Of & { days: string }>(),
+  "days-very-many": ask<Of & { days: number; most: number }>(),
+  "dispensed-too-little": stop<Of & { given: string; needed: string }>(),
+  "dispensed-in-other-unit": stop<Of & { given: string; context: string }>(),
+
+  // The owner's clock.
+  "last-given-missing": ask<Of>(),
+  "last-given-after-discharge": stop<Of & { given: string }>(),
+  "first-before-discharge": stop<Of & { given: string }>(),
+  "first-dose-late": ask<Of & { hours: string; every: number; first: string }>(),
+  "doses-too-close": ask<Of & { hours: string; least: string; every: number }>(),
+  "household-times-uneven": ask<Of & { morning: string; evening: string; every: number }>(),
+
+  // Published limits.
+  "medicine-unknown": note<{ given: string }>(),
+  "medicine-twice": ask<Of>(),
+  "not-labelled": ask<Of & { context: string; source: string }>(),
+  "labelled-for": note<Of & { context: string; source: string }>(),
+  "never-for-species": stop<Of & { context: string; source: string }>(),
+  "dose-unit-doubtful": ask<Of & { given: string; other: string }>(),
+  "dose-over-limit": ask<Rule>(),
+  "dose-under-limit": ask<Rule>(),
+  "dose-unusual": ask<Rule>(),
+  "doses-too-often": ask<Of & { every: number; limit: number; source: string }>(),
+  "doses-too-seldom": ask<Of & { every: number; limit: number; source: string }>(),
+  "days-over-limit": ask<Of & { days: number; limit: number; source: string }>(),
+  "days-under-limit": note<Of & { days: number; limit: number; source: string }>(),
+  "doses-over-limit": ask<Of & { doses: number; limit: number; source: string }>(),
+  "weight-outside-limit": ask<Rule>(),
+  "age-outside-limit": ask<Of & { months: number; limit: string; source: string }>(),
+  "age-unknown": note<Of & { limit: string; source: string }>(),
+
+  // Other medicines and allergies.
+  "never-together": ask<Of & { other: string; source: string }>(),
+  "too-soon-after": ask<Of & { other: string; ended: { day: string }; days: number; source: string }>(),
+  "allergy-known": ask<Of & { allergy: string }>(),
+};

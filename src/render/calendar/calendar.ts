@@ -1,0 +1,34 @@
+import { tz } from "@date-fns/tz";
+import { parseISO } from "date-fns";
+import ical, { escape as escaped, foldLines, ICalCalendarMethod } from "ical-generator";
+import type { Handout } from "#handout/handout.js";
+import { eventData } from "./event.js";
+import { plain } from "./words.js";
+import { zoneOf } from "./zone.js";
+
+/**
+ * The visits as an iCalendar file (RFC 5545 and 7986), its lines ended by CRLF and at most 75 octets long. Its time stamp is
+ * the time the handout was issued. Without visits there is nothing to make a calendar of: do not write one.
+ */
+export function renderCalendar({ language, zone: name, issued, calendarName, events }: Handout): string {
+  const zone = zoneOf(name);
+  const stamp = parseISO(issued, { in: tz(name) });
+  const calendar = ical({
+    prodId: { company: "hearthsheet", product: "visits", language },
+    scale: "gregorian",
+    method: ICalCalendarMethod.PUBLISH,
+    // The generator escapes the words of events, but not this.
+    name: escaped(plain(calendarName), false),
+    timezone: { name: null, generator: () => zone.vtimezone },
+    events: events.map((event) => eventData(event, stamp, zone)),
+  });
+  return finished(calendar.toString(), language);
+}
+
+/** What the generator leaves to be done: properties before alarms (RFC 5545, 3.6.1), the language of words, the last CRLF. */
+function finished(text: string, language: string): string {
+  const unfolded = text.replaceAll("\r\n ", "");
+  const ordered = unfolded.replace(/((?:^BEGIN:VALARM$.*?^END:VALARM\r\n)+)(.*?)(?=^END:VEVENT$)/gms, "$2$1");
+  const tagged = ordered.replace(/^(NAME|SUMMARY|DESCRIPTION):/gm, `$1;LANGUAGE=${language}:`);
+  return `${foldLines(tagged)}\r\n`;
+}

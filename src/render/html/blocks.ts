@@ -1,0 +1,63 @@
+import { h } from "hastscript";
+import type { Block, Inline, Item, List, Paragraph, Section, Signature } from "#handout/handout.js";
+import { figure } from "./figure.js";
+import { inlines, plain } from "./inline.js";
+import { month } from "./month.js";
+import type { Element, ElementContent } from "./nodes.js";
+import { table } from "./table.js";
+
+/** A section and everything in it. Its id is where a link in the page leads. */
+export const section = ({ id, level, weight, title, blocks }: Section): Element =>
+  h("section", { id, className: weight }, h(`h${level}`, {}, inlines(title)), blocks.map(block));
+
+const block = (node: Block | Section): Element => {
+  switch (node.kind) {
+    case "section":
+      return section(node);
+    case "paragraph":
+      return paragraph(node);
+    case "list":
+      return list(node);
+    case "table":
+      return table(node);
+    case "month":
+      return month(node);
+    case "figure":
+      return figure(node);
+    case "signature":
+      return signature(node);
+  }
+};
+
+export const paragraph = ({ role, inlines: line }: Omit<Paragraph, "kind">): Element =>
+  h("p", { className: isPhone(line) ? [role, "ring"] : role }, inlines(line));
+
+/** A number that stands alone is there to be pressed. */
+const isPhone = (line: readonly Inline[]): boolean => line.length === 1 && line[0]?.kind === "phone";
+
+const list = ({ mark, items }: List): Element => {
+  const children = items.map((item) =>
+    h("li", {}, mark === "tick" ? ticked(item.inlines) : inlines(item.inlines), note(item)),
+  );
+  return mark === "number" ? h("ol", {}, children) : h("ul", { className: mark }, children);
+};
+
+const note = ({ note: line }: Item): Element | null => (line ? h("p.note", {}, inlines(line)) : null);
+
+/** A box named by its line. A label may hold no second box, so a line with one of its own is named by attribute. */
+const ticked = (line: readonly Inline[]): ElementContent[] => {
+  const words = h("span", {}, inlines(line));
+  return holdsTick(line)
+    ? [h("span.tickable", {}, h("input", { type: "checkbox", ariaLabel: plain(line) }), words)]
+    : [h("label.tickable", {}, h("input", { type: "checkbox" }), words)];
+};
+
+const holdsTick = (line: readonly Inline[]): boolean =>
+  line.some((node) => node.kind === "tick" || ("inlines" in node && holdsTick(node.inlines)));
+
+const signature = ({ lines }: Signature): Element =>
+  h(
+    "div.signatures",
+    {},
+    lines.map((line) => h("p.signature", {}, inlines(line))),
+  );

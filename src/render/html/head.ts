@@ -1,0 +1,39 @@
+import { createHash } from "node:crypto";
+import { h } from "hastscript";
+import type { Element } from "./nodes.js";
+import { fontFaces } from "./style/fonts.js";
+import { pageStyle } from "./style/page.js";
+import { partsStyle } from "./style/parts.js";
+import { printStyle } from "./style/print.js";
+
+/** The bytes of two WOFF2 files. */
+export type Fonts = { regular: Uint8Array; bold: Uint8Array };
+
+/** Head of the page: its title, its one style sheet, and a policy that allows that style sheet and nothing else. */
+export const head = (title: string, fonts: Fonts): Element => {
+  const style = [fontFaces(fonts), pageStyle, partsStyle, printStyle].join("\n");
+  return h("head", {}, [
+    h("meta", { charSet: "utf-8" }),
+    h("meta", { httpEquiv: "Content-Security-Policy", content: policy(style) }),
+    h("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
+    h("meta", { name: "color-scheme", content: "light dark" }),
+    h("meta", { name: "referrer", content: "no-referrer" }),
+    h("meta", { name: "robots", content: "noindex" }),
+    // The numbers are links already; a phone must not guess at others.
+    h("meta", { name: "format-detection", content: "telephone=no, date=no, email=no, address=no" }),
+    h("title", {}, title),
+    // An empty icon keeps a browser from asking a server for one.
+    h("link", { rel: "icon", href: "data:," }),
+    h("style", {}, style),
+  ]);
+};
+
+const policy = (style: string): string =>
+  [
+    "default-src 'none'",
+    `style-src 'sha256-${createHash("sha256").update(style).digest("base64")}'`,
+    "font-src data:",
+    "img-src data:",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");

@@ -1,0 +1,74 @@
+import type { Kit } from "./kit.js";
+import type { Mark, PlacedPiece } from "./piece.js";
+import { colours, type Sheet } from "./sheet.js";
+import { type Structure, structureOf } from "./structure.js";
+
+/** Draws placed pieces, page after page; each mark goes into the content of its tag, or into an artifact. */
+export function draw(kit: Kit, placed: PlacedPiece[], sheet: Sheet): void {
+  const structure = structureOf(kit);
+  let page = -1;
+  for (const { page: on, y, piece, repeated } of placed) {
+    if (on !== page) {
+      structure.close();
+      kit.addPage({ size: [sheet.width, sheet.height], margin: 0 });
+      page = on;
+    }
+    const running = repeated || piece.what === "running";
+    for (const mark of piece.marks) drawMark(kit, mark, y, structure, running);
+  }
+  structure.end();
+}
+
+function drawMark(kit: Kit, mark: Mark, top: number, structure: Structure, running: boolean): void {
+  if (mark.kind === "empty") {
+    if (!running) structure.touch(mark.tag);
+    return;
+  }
+  const box = boxOf(mark, top);
+  if (running || mark.tag === null) structure.artifact(running ? "Pagination" : "Layout");
+  else structure.into(mark.tag, mark.kind === "path" ? box : undefined);
+  if (mark.kind === "text") {
+    drawText(kit, mark, top);
+    if (!running && mark.tag?.type === "Link") {
+      structure.close();
+      structure.link(mark.tag, box);
+    }
+  } else if (mark.kind === "rule") {
+    kit.rect(mark.x, top + mark.y, mark.width, mark.thickness).fill(colours[mark.colour]);
+  } else {
+    drawPath(kit, mark, top);
+  }
+}
+
+function boxOf(mark: Exclude<Mark, { kind: "empty" }>, top: number) {
+  if (mark.kind === "path") return { ...mark.box, y: top + mark.box.y };
+  if (mark.kind === "rule") return { x: mark.x, y: top + mark.y, width: mark.width, height: mark.thickness };
+  const { size } = mark.style;
+  return { x: mark.x, y: top + mark.y - size, width: mark.width, height: size * 1.3 };
+}
+
+function drawText(kit: Kit, mark: Extract<Mark, { kind: "text" }>, top: number): void {
+  const { text, style, tabular } = mark;
+  kit.font(style.weight).fontSize(style.size).fillColor(colours[style.colour]);
+  kit.text(text, mark.x, top + mark.y, {
+    lineBreak: false,
+    baseline: "alphabetic",
+    ...(tabular ? { features: ["tnum"] } : {}),
+  });
+}
+
+function drawPath(kit: Kit, mark: Extract<Mark, { kind: "path" }>, top: number): void {
+  const { path, fill, stroke, scale, box } = mark;
+  kit.save();
+  if (mark.clip) kit.rect(box.x, top + box.y, box.width, box.height).clip();
+  kit.translate(mark.x, top + mark.y).scale(scale);
+  kit.path(path);
+  if (stroke) {
+    kit.lineWidth(stroke.width).lineJoin("round").strokeColor(colours[stroke.colour]);
+    if (stroke.dash !== null) kit.dash(stroke.dash, { space: stroke.dash });
+  }
+  if (fill && stroke) kit.fillAndStroke(colours[fill], colours[stroke.colour]);
+  else if (fill) kit.fill(colours[fill]);
+  else if (stroke) kit.stroke();
+  kit.restore();
+}

@@ -1,0 +1,91 @@
+import type { Figure, Label, Shape } from "#handout/handout.js";
+import { placeOf } from "#problems/place.js";
+import { problem } from "#problems/problem.js";
+import { wordPieces } from "./paragraph.js";
+import { type Mark, type Piece, spaced } from "./piece.js";
+import type { Setting } from "./setting.js";
+import type { Column, Sheet, Style } from "./sheet.js";
+import { lookOf } from "./spans.js";
+import { type Tag, tag } from "./tag.js";
+
+/** A drawing with its caption under it, in the column of the text; over the full width where its labels would be too small. */
+export function figurePieces(figure: Figure, parent: Tag, setting: Setting): Piece[] {
+  const { sheet } = setting;
+  const { styles, step } = sheet;
+  const wide = sheet.text.width / figure.width < leastScale(figure, sheet);
+  const column = wide ? sheet.full : sheet.text;
+  const scale = scaleIn(column, figure, sheet);
+  const width = figure.width * scale;
+  const height = figure.height * scale;
+  const owner = tag("Figure", parent, { alt: figure.alt });
+  const box = { x: column.x, y: 0, width, height };
+  const shapes = figure.shapes.flatMap((shape) => shapeMark(shape, scale, box, owner, figure.id, setting));
+  const labels = figure.labels.map((label) => labelMark(label, scale, column, owner, setting));
+  const drawing: Piece = {
+    what: "figure",
+    x: column.x,
+    width,
+    height,
+    before: 0,
+    keep: figure.caption.length > 0,
+    marks: [...shapes, ...labels],
+  };
+  const caption = wordPieces(figure.caption, lookOf(styles.note), column, tag("P", parent), setting, "caption");
+  const pieces = [drawing, ...spaced(caption, step / 2)];
+  return wide ? pieces.map((piece) => ({ ...piece, clear: true as const })) : pieces;
+}
+
+/** A unit is a point or, for the labels' sake, more. A good part of the page is the limit, unless the labels would be too small. */
+function scaleIn(column: Column, figure: Figure, sheet: Sheet): number {
+  const least = leastScale(figure, sheet);
+  const high = ((sheet.bottom - sheet.top.other) * (sheet.large ? 0.5 : 0.36)) / figure.height;
+  const page = (sheet.bottom - sheet.top.other - 6 * sheet.step) / figure.height;
+  return Math.min(column.width / figure.width, page, Math.max(high, least), Math.max(1, least));
+}
+
+/** At which the smallest label is as large as the notes of the page. */
+const leastScale = ({ labels }: Figure, { styles }: Sheet): number =>
+  Math.max(0, ...labels.map(({ size }) => (styles.small.size - 1) / size));
+
+/** Words in a drawing, moved where they would otherwise leave the column. */
+function labelMark(label: Label, scale: number, column: Column, owner: Tag, setting: Setting): Mark {
+  const size = label.size * scale;
+  const style: Style = { size, leading: size * 1.2, weight: "regular", colour: "ink" };
+  const text = setting.set(label.text, style.weight, undefined);
+  const width = setting.width(text, style);
+  const start = column.x + label.x * scale - { start: 0, center: width / 2, end: width }[label.align];
+  const x = Math.max(column.x, Math.min(start, column.x + column.width - width));
+  return { kind: "text", x, y: label.y * scale, width, text, style, tabular: false, tag: owner };
+}
+
+/** Path data of SVG 1.1: commands and numbers, beginning with a move. */
+const readable = /^\s*[Mm][\sMmLlHhVvCcSsQqTtAaZz0-9eE.,+-]*$/;
+
+function shapeMark(
+  { path, fill, stroke, width, dashed }: Shape,
+  scale: number,
+  box: { x: number; y: number; width: number; height: number },
+  owner: Tag,
+  figure: string,
+  setting: Setting,
+): Mark[] {
+  if (!readable.test(path)) {
+    setting.report(problem("figure-unreadable", placeOf({}), { figure, path }));
+    return [];
+  }
+  const line = width ?? 1;
+  return [
+    {
+      kind: "path",
+      x: box.x,
+      y: box.y,
+      scale,
+      path,
+      fill: fill === "none" ? null : fill,
+      stroke: stroke ? { colour: stroke, width: line, dash: dashed ? line * 3 : null } : null,
+      box,
+      clip: true,
+      tag: owner,
+    },
+  ];
+}

@@ -1,0 +1,56 @@
+import PDFDocument from "pdfkit";
+import type { Handout } from "#handout/handout.js";
+import type { Faces } from "./faces.js";
+import { identityOf, instantOf, oneLine, xml } from "./metadata.js";
+
+/** The members of pdfkit 0.20.2 that its types do not know. A test holds the version. */
+type Hidden = {
+  _id: Uint8Array;
+  info: Record<string, unknown>;
+  endMetadata: () => void;
+  read: () => Uint8Array | null;
+};
+export type Kit = PDFKit.PDFDocument;
+
+/** An empty tagged document (PDF 1.7, PDF/UA-1) that knows its title, language, day and identity. */
+export function openKit(handout: Handout, faces: Faces, paper: string, large: boolean): Kit {
+  const issued = instantOf(handout.issued, handout.zone);
+  const kit = new PDFDocument({
+    pdfVersion: "1.7",
+    subset: "PDF/UA" as never,
+    tagged: true,
+    lang: handout.language,
+    displayTitle: true,
+    autoFirstPage: false,
+    font: null as never,
+    info: {
+      Title: oneLine(handout.title),
+      Author: oneLine(handout.clinic.name),
+      Subject: oneLine(handout.subject),
+      Creator: "hearthsheet",
+      Producer: "hearthsheet (pdfkit)",
+      CreationDate: issued,
+      ModDate: issued,
+    },
+  });
+  for (const [weight, face] of Object.entries(faces)) kit.registerFont(weight, face.font as never);
+  const hidden = kit as unknown as Hidden;
+  hidden._id = identityOf(handout, paper, large);
+  // pdfkit writes the document's information into its XMP as it stands: "Max & <Bella>" would not be XML.
+  const endMetadata = hidden.endMetadata.bind(kit);
+  hidden.endMetadata = () => {
+    for (const [key, value] of Object.entries(hidden.info))
+      if (typeof value === "string") hidden.info[key] = xml(value);
+    endMetadata();
+  };
+  return kit;
+}
+
+/** Ends the document. All its bytes are waiting in its stream: nothing is asynchronous but the asking. */
+export function bytesOf(kit: Kit): Uint8Array {
+  kit.end();
+  const { read } = kit as unknown as Hidden;
+  const chunks: Uint8Array[] = [];
+  for (let chunk = read.call(kit); chunk; chunk = read.call(kit)) chunks.push(chunk);
+  return new Uint8Array(Buffer.concat(chunks));
+}

@@ -1,0 +1,33 @@
+import type { Handout } from "#handout/handout.js";
+import { placeOf } from "#problems/place.js";
+import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
+import { type FontBytes, facesOf } from "./faces.js";
+import { openingPieces } from "./opening.js";
+import type { PlacedPiece } from "./piece.js";
+import { place } from "./place.js";
+import { runningPieces } from "./running.js";
+import { sectionPieces, urgentFirst } from "./section.js";
+import { settingOf } from "./setting.js";
+import { type Paper, sheetOf } from "./sheet.js";
+import { tag } from "./tag.js";
+
+export type PdfOptions = { paper: Paper; large: boolean; fonts: FontBytes };
+
+/** Measures a handout and gives each of its boxes a place, page by page in reading order; running lines come first on a page. */
+export function layout(handout: Handout, { paper, large, fonts }: PdfOptions): Outcome<PlacedPiece[]> {
+  const problems: Problem[] = [];
+  const sheet = sheetOf(paper, large);
+  const setting = settingOf(sheet, facesOf(fonts), handout.pageWords.digits, (found) => problems.push(found));
+  const document = tag("Document", null);
+  const pieces = [
+    ...openingPieces(handout, document, setting),
+    ...urgentFirst(handout.sections).flatMap((section) => sectionPieces(section, document, setting)),
+  ];
+  const placed = place(pieces, { ...sheet.top, bottom: sheet.bottom });
+  for (const { y, piece } of placed) {
+    if (y + piece.height > sheet.bottom) problems.push(problem("taller-than-page", placeOf({}), { part: piece.what }));
+  }
+  const pages = Math.max(...placed.map(({ page }) => page)) + 1;
+  const all = [...runningPieces(handout, pages, setting), ...placed].sort((one, other) => one.page - other.page);
+  return { value: stops(problems) ? null : all, problems };
+}

@@ -1,0 +1,46 @@
+import type { Handout, Inline } from "#handout/handout.js";
+import { linePieces } from "./line-pieces.js";
+import { linesOf } from "./lines.js";
+import { titlePieces, wordPieces } from "./paragraph.js";
+import { type Piece, spaced, together } from "./piece.js";
+import type { Setting } from "./setting.js";
+import { lookOf, spansOf, strongOf } from "./spans.js";
+import { stacked } from "./stack.js";
+import { type Tag, tag } from "./tag.js";
+
+const words = (text: string): Inline[] => [{ kind: "text", text }];
+
+/** The head of page one: who hands it over, what it is, whom it is about. */
+export function openingPieces(handout: Handout, document: Tag, setting: Setting): Piece[] {
+  const { full, styles, step } = setting.sheet;
+  const title = titlePieces(words(handout.title), styles.title, full, tag("H1", document), setting, "title");
+  const subtitle = wordPieces(handout.subtitle, lookOf(styles.subtitle), full, tag("P", document), setting);
+  const notice = wordPieces(handout.translationNotice, lookOf(styles.note), full, tag("P", document), setting);
+  return together([
+    ...letterheadPieces(handout, document, setting),
+    ...spaced(title, 2 * step).map((piece, index) => (index === 0 ? { ...piece, clear: true as const } : piece)),
+    ...spaced(subtitle, step / 2),
+    ...spaced(notice, step),
+  ]);
+}
+
+/** The clinic's name at the left edge, its address at the right. */
+function letterheadPieces({ clinic }: Handout, document: Tag, setting: Setting): Piece[] {
+  const { full, styles, step } = setting.sheet;
+  const width = full.width / 2 - step;
+  const right = { x: full.x + full.width - width, width };
+  const look = lookOf(styles.letterhead);
+  const name = wordPieces(
+    words(clinic.name),
+    lookOf(strongOf(styles.letterhead)),
+    { x: full.x, width },
+    tag("P", document),
+    setting,
+    "letterhead",
+  );
+  const address = clinic.address.flatMap((line) => {
+    const spans = spansOf(words(line), look, tag("P", document), setting);
+    return linePieces(linesOf(spans, width, setting, "end"), right, "letterhead");
+  });
+  return [...stacked(name).map((piece): Piece => ({ ...piece, beside: true })), ...address];
+}

@@ -1,0 +1,23 @@
+import type { Handout } from "#handout/handout.js";
+import type { Outcome } from "#problems/problem.js";
+import { addBookmarks } from "./bookmarks.js";
+import { draw } from "./draw.js";
+import { facesOf } from "./faces.js";
+import { bytesOf, openKit } from "./kit.js";
+import { layout, type PdfOptions } from "./layout.js";
+import { sheetOf } from "./sheet.js";
+
+/**
+ * A handout as a tagged PDF (1.7, PDF/UA-1). The same handout and options give the same bytes, whatever was made before.
+ * Problems: a character no font has, a node that cannot be drawn, a box taller than a page; each stops it.
+ */
+export function renderPdf(handout: Handout, options: PdfOptions): Outcome<Uint8Array> {
+  const { paper, large, fonts } = options;
+  const { value: placed, problems } = layout(handout, options);
+  if (!placed) return { value: null, problems };
+  const sheet = sheetOf(paper, large);
+  const kit = openKit(handout, facesOf(fonts), paper, large);
+  draw(kit, placed, sheet);
+  addBookmarks(kit, placed, sheet);
+  return { value: bytesOf(kit), problems };
+}

@@ -1,0 +1,71 @@
+import type { Colour, Style } from "./sheet.js";
+import type { Tag } from "./tag.js";
+
+/** What a placed box is, for whoever tests a page without looking at it. */
+export type What =
+  | "letterhead"
+  | "title"
+  | "heading"
+  | "line"
+  | "item"
+  | "caption"
+  | "row"
+  | "month"
+  | "figure"
+  | "signature"
+  | "rule"
+  | "running";
+
+/**
+ * Something to draw. x counts from the left of the page, y from the top of the piece, both in points. tag null is an artifact:
+ * paint that says nothing. A path is in its own units, scaled and moved to x, y; box is what a tagged picture fills.
+ */
+export type Mark =
+  | { kind: "text"; x: number; y: number; width: number; text: string; style: Style; tabular: boolean; tag: Tag | null }
+  | { kind: "rule"; x: number; y: number; width: number; thickness: number; colour: Colour; tag: null }
+  | {
+      kind: "path";
+      x: number;
+      y: number;
+      scale: number;
+      path: string;
+      fill: Colour | null;
+      stroke: { colour: Colour; width: number; dash: number | null } | null;
+      box: { x: number; y: number; width: number; height: number };
+      clip: boolean;
+      tag: Tag | null;
+    }
+  /** An element that is there although nothing is drawn in it: an empty cell. */
+  | { kind: "empty"; tag: Tag };
+
+/** A box that is never split. */
+export type Piece = {
+  what: What;
+  x: number;
+  width: number;
+  height: number;
+  /** Space above, dropped at the top of a page. */
+  before: number;
+  /** Stays on the page of the piece after it. */
+  keep: boolean;
+  /** What follows starts beside it, not under it. */
+  beside?: true;
+  /** Starts under everything before it, also under what stands beside. */
+  clear?: true;
+  /** Printed again, as an artifact, when this piece opens a page: a table's head. */
+  repeat?: Piece;
+  /** The bookmark that leads here. */
+  bookmark?: { title: string; depth: number };
+  marks: Mark[];
+};
+
+/** A piece that has found its place. page counts from 0, y from the top of the page. */
+export type PlacedPiece = { page: number; y: number; piece: Piece; repeated: boolean };
+
+/** The pieces stay together on one page. */
+export const together = (pieces: Piece[]): Piece[] =>
+  pieces.map((piece, index) => (index < pieces.length - 1 ? { ...piece, keep: true } : piece));
+
+/** The first piece stands this far under what is before it. */
+export const spaced = (pieces: Piece[], before: number): Piece[] =>
+  pieces.map((piece, index) => (index === 0 ? { ...piece, before } : piece));

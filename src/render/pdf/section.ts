@@ -1,0 +1,73 @@
+import type { Section } from "#handout/handout.js";
+import { blockPieces } from "./blocks.js";
+import { rule } from "./marks.js";
+import { titlePieces } from "./paragraph.js";
+import { type Piece, spaced } from "./piece.js";
+import type { Setting } from "./setting.js";
+import { stacked } from "./stack.js";
+import { type Tag, type TagType, tag } from "./tag.js";
+import { plain } from "./words.js";
+
+/** What cannot wait is printed first, the rest in the order of the handout. */
+export const urgentFirst = (sections: Section[]): Section[] => [
+  ...sections.filter(({ weight }) => weight === "urgent"),
+  ...sections.filter(({ weight }) => weight !== "urgent"),
+];
+
+/** A section under its rule, its title in the side column beside the first words (in large print, above them). */
+export function sectionPieces(section: Section, parent: Tag, setting: Setting): Piece[] {
+  const { sheet } = setting;
+  const { step } = sheet;
+  const urgent = section.weight === "urgent";
+  const owner = tag("Sect", parent);
+  const thickness = urgent ? 3 : 0.75;
+  const opening: Piece = {
+    what: "rule",
+    ...sheet.full,
+    height: step,
+    before: urgent ? 1.5 * step : 2 * step,
+    keep: true,
+    clear: true,
+    marks: [rule(sheet.full.x, 0, sheet.full.width, thickness, "ink")],
+  };
+  const style = urgent ? sheet.styles.urgentTitle : sheet.styles.sectionTitle;
+  const title = titlePieces(section.title, style, sheet.side, tag("H2", owner), setting);
+  const parts = partsOf(section, owner, 2, setting);
+  const drop = sheet.large ? 0 : Math.max(0, firstBaseline(parts) - firstBaseline(title));
+  const heading = marked(stacked(title, drop), section, 1);
+  return [opening, ...(sheet.large ? [...heading, ...spaced(parts, step / 4)] : [...beside(heading), ...parts])];
+}
+
+/** Of the first line of words; 0 where a section begins with something else. */
+function firstBaseline([first]: Piece[]): number {
+  const words = first?.what === "line" || first?.what === "item" || first?.what === "heading";
+  return (words && first.marks.find((mark) => mark.kind === "text")?.y) || 0;
+}
+
+const beside = (pieces: Piece[]): Piece[] => pieces.map((piece) => ({ ...piece, beside: true }));
+
+const marked = (pieces: Piece[], { title }: Section, depth: number): Piece[] =>
+  pieces.map((piece) => ({ ...piece, bookmark: { title: title.map(plain).join(""), depth } }));
+
+function partsOf(section: Section, owner: Tag, depth: number, setting: Setting): Piece[] {
+  const { step } = setting.sheet;
+  return section.blocks.flatMap((block, index) => {
+    const inner = block.kind === "section";
+    const pieces = inner
+      ? innerPieces(block, owner, depth + 1, setting)
+      : blockPieces(block, section.weight, owner, setting);
+    // One line of words under a title is not enough to stay with it.
+    const lone = index === 0 && pieces.length === 1 && section.blocks.length > 1;
+    const kept = lone ? pieces.map((piece) => ({ ...piece, keep: true })) : pieces;
+    return spaced(kept, index === 0 ? 0 : inner ? 1.5 * step : step);
+  });
+}
+
+/** A part of a section: its title stands above its words. */
+function innerPieces(section: Section, parent: Tag, depth: number, setting: Setting): Piece[] {
+  const { styles, text, step } = setting.sheet;
+  const owner = tag("Sect", parent);
+  const heading = tag(`H${Math.min(depth, 6)}` as TagType, owner);
+  const title = stacked(titlePieces(section.title, styles.partTitle, text, heading, setting));
+  return [...marked(title, section, depth - 1), ...spaced(partsOf(section, owner, depth, setting), step / 4)];
+}

@@ -1,0 +1,98 @@
+import type { Weight } from "./faces.js";
+
+export type Paper = "letter" | "a4";
+export type Colour = "ink" | "quiet" | "hairline" | "accent" | "pale";
+/** Points. leading: from baseline to baseline. */
+export type Style = { size: number; leading: number; weight: Weight; colour: Colour };
+export type Column = { x: number; width: number };
+
+/** Black first: it must survive a tired office printer. Contrast with white is computed in the tests. */
+export const colours: Record<Colour, string> = {
+  ink: "#000000",
+  quiet: "#303030",
+  hairline: "#8c8c8c",
+  accent: "#1c5b66",
+  pale: "#e4e4e0",
+};
+
+const papers = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } };
+const margin = 54;
+const side = { width: 104, gutter: 16 };
+
+/**
+ * The grid and the scale of type. Regular print hangs the section titles in a side column, which leaves a measure of 60-67
+ * characters; large print has one column, titles above. RNIB Clear Print: 12 pt at the least, large print 16-18 pt.
+ */
+export function sheetOf(paper: Paper, large: boolean) {
+  const { width, height } = papers[paper];
+  const full: Column = { x: margin, width: width - 2 * margin };
+  const indent = large ? 0 : side.width + side.gutter;
+  const text: Column = { x: margin + indent, width: full.width - indent };
+  return {
+    width,
+    height,
+    large,
+    /** First line of page one, first line of the other pages, last line. */
+    top: { first: margin - 9, other: 78 },
+    bottom: height - 69,
+    headBaseline: 54,
+    footBaseline: height - 45,
+    full,
+    text,
+    side: large ? full : { x: margin, width: side.width },
+    /** About half a line: the step of the vertical rhythm. */
+    step: large ? 11 : 8,
+    tick: large ? 18 : 13,
+    styles: large ? largeStyles : regularStyles,
+    tableSizes: large ? [18, 16] : [12, 11, 10],
+  };
+}
+
+export type Sheet = ReturnType<typeof sheetOf>;
+
+const bold = (size: number, leading: number, colour: Colour = "ink"): Style => ({
+  size,
+  leading,
+  weight: "bold",
+  colour,
+});
+const regular = (size: number, leading: number, colour: Colour = "ink"): Style => ({
+  size,
+  leading,
+  weight: "regular",
+  colour,
+});
+
+const regularStyles = {
+  title: bold(31, 36),
+  subtitle: regular(14, 18),
+  letterhead: regular(12, 15),
+  urgentTitle: bold(16, 19),
+  urgent: regular(14, 19),
+  urgentNote: regular(12.5, 16.5, "quiet"),
+  urgentPhone: bold(22, 27),
+  sectionTitle: bold(13, 17),
+  partTitle: bold(12.5, 17),
+  lead: regular(15, 20),
+  body: regular(12.5, 17),
+  note: regular(12, 16, "quiet"),
+  small: regular(12, 16, "quiet"),
+  running: regular(10.5, 13.5, "quiet"),
+};
+
+const largeStyles: typeof regularStyles = {
+  title: bold(38, 45),
+  subtitle: regular(20, 27),
+  letterhead: regular(16, 21),
+  urgentTitle: bold(24, 30),
+  urgent: regular(20, 27),
+  urgentNote: regular(18, 24, "quiet"),
+  urgentPhone: bold(30, 36),
+  sectionTitle: bold(22, 27),
+  partTitle: bold(18, 24),
+  lead: regular(22, 30),
+  body: regular(18, 24),
+  note: regular(18, 24, "quiet"),
+  small: regular(16, 21, "quiet"),
+  running: regular(14, 18, "quiet"),
+};

@@ -1,0 +1,23 @@
+import type { Handout } from "#handout/handout.js";
+import { section, underlined } from "./blocks.js";
+import { words } from "./inline.js";
+import { tidy, wrap } from "./wrap.js";
+
+/** The handout as plain text for an e-mail or a screen reader: lines of at most 72 columns that end in LF. */
+export const renderText = ({ clinic, running, title, subtitle, translationNotice, sections }: Handout): string => {
+  const lines = (texts: readonly string[]) => texts.map((text) => wrap(tidy(text).trim())).join("\n");
+  const urgentFirst = [
+    ...sections.filter(({ weight }) => weight === "urgent"),
+    ...sections.filter(({ weight }) => weight === "plain"),
+  ];
+  const parts = [
+    lines([clinic.name, running.date]),
+    underlined(tidy(title).trim(), "="),
+    wrap(words(subtitle)),
+    wrap(words(translationNotice)),
+    // A second blank line before a section sets it apart for the eye.
+    ...urgentFirst.map((node) => `\n${section(node)}`),
+    `\n${lines([clinic.name, ...clinic.address])}`,
+  ];
+  return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
+};

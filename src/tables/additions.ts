@@ -1,0 +1,30 @@
+import { z } from "zod";
+import { slug, source } from "./row.js";
+import { nearby, region } from "./sites.js";
+import { says } from "./statements.js";
+
+const oneOf = <T extends z.ZodType>(item: T) => z.array(item).min(1).optional();
+
+/** When an addition holds: every line of it must, and a line holds when one of its words does. Nothing here: always. */
+const when = z.strictObject({
+  traits: oneOf(slug),
+  region: oneOf(region),
+  near: oneOf(nearby),
+  site: oneOf(slug),
+  bandage: oneOf(slug),
+  /** Said of a place that no bandage covers, which can be looked at. */
+  bandaged: z.literal(false).optional(),
+  species: oneOf(z.enum(["dog", "cat"])),
+  sex: oneOf(z.enum(["female", "male"])),
+  /** Words of a breed, in lower case: "pug" holds for "Pug cross". */
+  breed: oneOf(z.string()),
+  /** Words of a medicine the animal already takes, in lower case. */
+  takes: oneOf(z.string()),
+  /** Younger than this many months on the day of discharge. */
+  youngerThan: z.int().min(1).optional(),
+});
+
+/** What is said besides the topic's own statements, for a site, a bandage or an animal. */
+export const additionSchema = says.extend({ id: slug, when, source });
+
+export type Addition = z.output<typeof additionSchema>;

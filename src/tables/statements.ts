@@ -1,0 +1,79 @@
+import { z } from "zod";
+import type { Outcome } from "#problems/problem.js";
+import { readTable } from "./json.js";
+import { amount, slug, source } from "./row.js";
+import { together } from "./together.js";
+
+/** A statement without its words: the numbers that stand in them, and who says so. */
+const statement = z.strictObject({
+  id: slug,
+  values: z.record(z.string(), z.union([amount, z.string()])).default({}),
+  source,
+});
+
+const part = z.enum(["morning", "midday", "evening", "bedtime", "any"]);
+const urgency = z.enum(["now", "today", "visit"]);
+
+const rows = <T extends z.ZodType<{ id: string }>>(row: T) =>
+  z.array(row).superRefine((all, context) => {
+    const ids = all.map(({ id }) => id);
+    for (const id of ids.filter((id, i) => ids.indexOf(id) !== i))
+      context.addIssue({ code: "custom", message: `"${id}" stands here twice` });
+  });
+
+const plain = rows(statement);
+const steps = rows(statement.extend({ parts: z.array(part).min(1) }));
+const signs = rows(statement.extend({ urgency }));
+
+export type StatementRow = z.output<typeof statement>;
+
+/** The lists a statement can stand in. Its id is "<list>.<row>", which is also the key of its words. */
+export type Statements = {
+  done: StatementRow[];
+  steps: z.output<typeof steps>;
+  normal: StatementRow[];
+  signs: z.output<typeof signs>;
+  avoid: StatementRow[];
+  supplies: StatementRow[];
+  collar: StatementRow[];
+};
+
+export type List = keyof Statements;
+
+/** Reads shared/statements/, a file a list. The order of a file is the order on the page: of signs, the gravest first. */
+export function readStatements(files: Record<string, string>): Outcome<Statements> {
+  const table = <T extends z.ZodType>(list: List, schema: T) => {
+    const path = `shared/statements/${list}.json`;
+    return readTable(schema, files[path] ?? "", path);
+  };
+  return together({
+    done: table("done", plain),
+    steps: table("steps", steps),
+    normal: table("normal", plain),
+    signs: table("signs", signs),
+    avoid: table("avoid", plain),
+    supplies: table("supplies", plain),
+    collar: table("collar", plain),
+  });
+}
+
+const ids = z.array(slug).default([]);
+const sign = z.union([slug.transform((id) => ({ id, urgency: null })), z.strictObject({ id: slug, urgency })]);
+
+/** What a topic, a bandage or an addition says, as rows of the lists. A sign may be graver here than elsewhere. */
+export const says = z.strictObject({
+  done: ids,
+  steps: ids,
+  normal: ids,
+  signs: z.array(sign).default([]),
+  avoid: ids,
+  supplies: ids,
+});
+
+export type Says = z.output<typeof says>;
+
+const spoken = ["done", "steps", "normal", "signs", "avoid", "supplies"] as const;
+
+/** The ids of everything that is said: "steps.warm-compress". */
+export const idsOf = (said: Says): string[] =>
+  spoken.flatMap((list) => said[list].map((entry) => `${list}.${typeof entry === "string" ? entry : entry.id}`));

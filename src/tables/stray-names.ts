@@ -1,0 +1,35 @@
+import type { CareTables } from "./care-tables.js";
+import { idsOf, type Says } from "./statements.js";
+
+/** Rows named by topics, bandages, additions, conflicts and collars that no table holds. */
+export function strayNames(tables: CareTables): { file: string; detail: string }[] {
+  const { topics, statements, sites, bandages, additions, conflicts, collars } = tables;
+  const known = new Set(Object.entries(statements).flatMap(([list, all]) => all.map(({ id }) => `${list}.${id}`)));
+  const bandageIds = new Set(bandages.map(({ id }) => id));
+  const siteIds = new Set(sites.map(({ id }) => id));
+  const traits = new Set(topics.flatMap(({ traits }) => traits));
+
+  const missing = (file: string, row: string, names: readonly string[], held: ReadonlySet<string>) =>
+    names.filter((name) => !held.has(name)).map((name) => ({ file, detail: `${row}: there is no "${name}"` }));
+  const unsaid = (file: string) => (row: Says & { id: string }) => missing(file, row.id, idsOf(row), known);
+
+  return [
+    ...topics.flatMap((topic) => unsaid(`shared/topics/${topic.id}.json`)(topic)),
+    ...bandages.flatMap(unsaid("shared/bandages.json")),
+    ...additions.flatMap(unsaid("shared/additions.json")),
+    ...additions.flatMap(({ id, when }) => [
+      ...missing("shared/additions.json", id, when.bandage ?? [], bandageIds),
+      ...missing("shared/additions.json", id, when.site ?? [], siteIds),
+      ...missing("shared/additions.json", id, when.traits ?? [], traits),
+    ]),
+    ...conflicts.flatMap(({ id, one, other }) => missing("shared/conflicts.json", id, [...one, ...other], known)),
+    ...Object.values(collars.kinds).flatMap(({ id, statements: said }) =>
+      missing(
+        "shared/collars.json",
+        id,
+        said.map((row) => `collar.${row}`),
+        known,
+      ),
+    ),
+  ];
+}

@@ -1,0 +1,20 @@
+import type { Outcome } from "#problems/problem.js";
+import { type CashRounding, readCash } from "./cash.js";
+import { type MedicineRow, readMedicines } from "./medicines.js";
+import { together } from "./together.js";
+import { type CareTables, readCare } from "./topics.js";
+import { readVisitKinds, type VisitKind } from "./visits.js";
+
+/** The reference tables of shared/, checked row by row; every row carries its source. */
+export type Tables = { visits: VisitKind[]; medicines: MedicineRow[]; care: CareTables; cash: CashRounding[] };
+
+/** files: the text of each file by its path, "shared/visits.json". */
+export function openTables(files: Record<string, string>): Outcome<Tables> {
+  const text = (path: string) => [files[path] ?? "", path] as const;
+  return together({
+    visits: readVisitKinds(...text("shared/visits.json")),
+    medicines: readMedicines(...text("shared/medicines.json")),
+    care: readCare(files),
+    cash: readCash(...text("shared/cash.json")),
+  });
+}

@@ -1,0 +1,24 @@
+import { z } from "zod";
+import { slug, source } from "./row.js";
+import { says } from "./statements.js";
+
+/** One kind of care: who may have it, what it needs, and what it says. */
+export const topicSchema = says.extend({
+  id: slug,
+  species: z.array(z.enum(["dog", "cat"])).min(1),
+  sex: z
+    .array(z.enum(["female", "male"]))
+    .min(1)
+    .default(["female", "male"]),
+  /** What it has in common with other topics ("wound", "open", "stitches"); additions are chosen by it. */
+  traits: z.array(slug).default([]),
+  site: z.enum(["needed", "may", "none"]),
+  bandage: z.enum(["needed", "may", "none"]),
+  /** Visits it usually has, as kinds of shared/visits.json; with course "needed" a plan without any is asked about. */
+  visits: z.array(slug).default([]),
+  course: z.enum(["needed", "may"]),
+  collar: z.enum(["needed", "may"]),
+  source,
+});
+
+export type Topic = z.output<typeof topicSchema>;

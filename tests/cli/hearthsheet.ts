@@ -1,0 +1,43 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { cpSync, mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const home = fileURLToPath(new URL("../../", import.meta.url));
+
+/** Where the command line lies once it is built. */
+export const main = join(home, "dist/cli/main.js");
+
+/** The command line runs from dist, as it does for a user; the types are checked elsewhere. */
+export function buildDist(): void {
+  const tsc = join(home, "node_modules/typescript/bin/tsc");
+  execFileSync(process.execPath, [tsc, "-p", "tsconfig.build.json", "--noCheck", "--declaration", "false"], {
+    cwd: home,
+  });
+}
+
+export type Run = { code: number | null; out: string; err: string };
+type Setting = { cwd: string; input?: string | Uint8Array; env?: Record<string, string>; uid?: number };
+
+/** One command line, in a folder of its own, far from this terminal. */
+export function hearthsheet(args: readonly string[], { cwd, input = "", env = {}, uid }: Setting): Run {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [main, ...args], {
+    cwd,
+    input,
+    encoding: "utf8",
+    env: { PATH: process.env["PATH"], TZ: "America/Chicago", ...env },
+    ...(uid === undefined ? {} : { uid, gid: uid }),
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+/** A copy of the examples in a new folder: examples/clinic.yaml, examples/dog-cheek-abscess/plan.yaml, ... */
+export function copyOfExamples(): string {
+  const folder = mkdtempSync(join(tmpdir(), "hearthsheet-"));
+  cpSync(join(home, "examples"), folder, { recursive: true });
+  return folder;
+}
+
+/** What a stack trace looks like: it must never reach a user. */
+export const stackTrace = /\n\s+at .+:\d+|node:internal|Error:/;

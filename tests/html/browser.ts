@@ -1,0 +1,17 @@
+import { type Browser, chromium } from "playwright-core";
+
+/** Debian's own browser, with everything off that could ask the network for something. */
+export const openBrowser = (): Promise<Browser> =>
+  chromium.launch({
+    executablePath: "/usr/bin/chromium",
+    args: [
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
+  });

@@ -1,0 +1,55 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Handout } from "#handout/handout.js";
+import type { PdfOptions } from "#render/pdf/layout.js";
+import { renderPdf } from "#render/pdf/pdf.js";
+
+const folder = "node_modules/@expo-google-fonts/atkinson-hyperlegible-next";
+const font = (name: string) => new Uint8Array(readFileSync(`${folder}/${name}/AtkinsonHyperlegibleNext_${name}.ttf`));
+
+export const fonts = { regular: font("400Regular"), bold: font("700Bold") };
+
+export type Cut = Omit<PdfOptions, "fonts">;
+export const cuts: Cut[] = [
+  { paper: "letter", large: false },
+  { paper: "letter", large: true },
+  { paper: "a4", large: false },
+  { paper: "a4", large: true },
+];
+
+export function pdfOf(handout: Handout, cut: Cut = { paper: "letter", large: false }): Uint8Array {
+  const { value, problems } = renderPdf(handout, { ...cut, fonts });
+  if (!value) throw new Error(JSON.stringify(problems));
+  return value;
+}
+
+/** What an outside tool prints about a document; its standard error and exit code too. */
+export function tool(command: string, args: string[], bytes: Uint8Array): { out: string; status: number | null } {
+  const place = mkdtempSync(join(tmpdir(), "hearthsheet-pdf-"));
+  const file = join(place, "handout.pdf");
+  try {
+    writeFileSync(file, bytes);
+    const { stdout, stderr, status, error } = spawnSync(
+      command,
+      args.map((arg) => (arg === "FILE" ? file : arg)),
+      { encoding: "utf8", maxBuffer: 1 << 28, cwd: place },
+    );
+    if (error) throw error;
+    return { out: stdout + stderr, status };
+  } finally {
+    rmSync(place, { recursive: true });
+  }
+}
+
+/** An XML document through Expat: its text by element name. Throws where it is not well-formed. */
+export function xmlText(xml: string): Record<string, string[]> {
+  const script = `
+import sys, json, xml.etree.ElementTree as tree
+out = {}
+for element in tree.fromstring(sys.stdin.buffer.read()).iter():
+    out.setdefault(element.tag, []).append((element.text or "").strip())
+json.dump(out, sys.stdout)`;
+  return JSON.parse(execFileSync("python3", ["-c", script], { input: xml, encoding: "utf8" }));
+}

@@ -1,0 +1,242 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { layout } from "#render/pdf/layout.js";
+import type { Mark, PlacedPiece } from "#render/pdf/piece.js";
+import { colours, sheetOf } from "#render/pdf/sheet.js";
+import type { Tag } from "#render/pdf/tag.js";
+import { everyNode } from "../handouts/every-node.js";
+import { paperDog } from "../handouts/paper-dog.js";
+import { randomHandout } from "../handouts/paper-random.js";
+import { type Cut, cuts, fonts, pdfOf } from "./help.js";
+import { squeezed, wordsInOrder } from "./words-in-order.js";
+
+const runs = Number(process.env["PDF_CASES"] ?? 100);
+const seed = Number(process.env["PDF_SEED"] ?? 20260302);
+const cut = fc.constantFrom(...cuts);
+
+const placedOf = (handout: Parameters<typeof layout>[0], options: Cut): PlacedPiece[] => {
+  const { value, problems } = layout(handout, { ...options, fonts });
+  if (!value) throw new Error(JSON.stringify(problems));
+  return value;
+};
+const body = (placed: PlacedPiece[]) => placed.filter(({ piece }) => piece.what !== "running");
+const pagesOf = (placed: PlacedPiece[]) =>
+  Array.from({ length: (placed.at(-1)?.page ?? 0) + 1 }, (_, page) => body(placed).filter((one) => one.page === page));
+const textOf = (mark: Mark) => (mark.kind === "text" ? mark.text : "");
+const tagOf = (mark: Mark, type: string): Tag | null => {
+  for (let tag = mark.tag; tag; tag = tag.parent) if (tag.type === type) return tag;
+  return null;
+};
+
+const isIn = (mark: Mark, owner: Tag | null): boolean => {
+  for (let tag = mark.tag; tag; tag = tag.parent) if (tag === owner) return true;
+  return false;
+};
+const within = (piece: PlacedPiece["piece"], type: string): Tag | null =>
+  piece.marks.map((mark) => tagOf(mark, type)).find((tag) => tag !== null) ?? null;
+
+/** Holds a page to the rules a reader would notice; says which one it broke. */
+function look(placed: PlacedPiece[], options: Cut): void {
+  const sheet = sheetOf(options.paper, options.large);
+  const near = 0.02;
+  for (const { page, y, piece } of placed) {
+    const where = `${piece.what} on page ${page + 1}`;
+    const [top, bottom] = piece.what === "running" ? [36, sheet.height - 36] : [54 - 9, sheet.bottom];
+    expect(piece.x, where).toBeGreaterThanOrEqual(54 - near);
+    expect(piece.x + piece.width, where).toBeLessThanOrEqual(sheet.width - 54 + near);
+    expect(y, where).toBeGreaterThanOrEqual(top);
+    expect(y + piece.height, where).toBeLessThanOrEqual(bottom + near);
+    for (const mark of piece.marks) {
+      if (mark.kind === "empty") continue;
+      const spaces = mark.kind === "text" ? mark.text.length - mark.text.trimEnd().length : 0;
+      const box = mark.kind === "path" ? mark.box : mark;
+      const hanging = mark.kind === "text" ? spaces * mark.style.size * 0.5 : 0;
+      expect(box.x, where).toBeGreaterThanOrEqual(54 - near);
+      expect(box.x + box.width, `${where}: ${textOf(mark)}`).toBeLessThanOrEqual(sheet.width - 54 + 0.5 + hanging);
+      if (mark.kind === "text") {
+        const least = piece.what === "row" ? 10 : piece.what === "running" ? 10.5 : piece.what === "figure" ? 0 : 12;
+        expect(mark.style.size, where).toBeGreaterThanOrEqual(least);
+        expect(mark.y, where).toBeGreaterThan(0);
+        expect(mark.y, where).toBeLessThanOrEqual(piece.height);
+      }
+    }
+  }
+}
+
+function overlapsOf(pieces: PlacedPiece[]): string[] {
+  const found: string[] = [];
+  for (const [index, one] of pieces.entries())
+    for (const other of pieces.slice(index + 1)) {
+      const apart =
+        one.piece.x + one.piece.width <= other.piece.x + 0.02 ||
+        other.piece.x + other.piece.width <= one.piece.x + 0.02 ||
+        one.y + one.piece.height <= other.y + 0.02 ||
+        other.y + other.piece.height <= one.y + 0.02;
+      if (!apart) found.push(`${one.piece.what} over ${other.piece.what} on page ${one.page + 1}`);
+    }
+  return found;
+}
+
+/** The random sheets, placed once; each test holds all of them to one rule. */
+const cases = fc
+  .sample(fc.tuple(randomHandout, cut), { numRuns: runs, seed })
+  .map(([handout, options], number) => ({ handout, options, number, placed: placedOf(handout, options) }));
+
+describe(`${runs} random sheets, seed ${seed}`, () => {
+  const each = (check: (one: (typeof cases)[number]) => void) => () => {
+    for (const one of cases) {
+      try {
+        check(one);
+      } catch (error) {
+        throw new Error(`sheet ${one.number}, ${JSON.stringify(one.options)}`, { cause: error });
+      }
+    }
+  };
+
+  test(
+    "nothing outside the margins, nothing too small",
+    each(({ placed, options }) => look(placed, options)),
+  );
+
+  test(
+    "no box over another",
+    each(({ placed }) => expect(pagesOf(placed).flatMap(overlapsOf)).toEqual([])),
+  );
+
+  test(
+    "no empty page, the last one included",
+    each(({ placed }) => {
+      for (const page of pagesOf(placed)) expect(page.length).toBeGreaterThan(0);
+    }),
+  );
+
+  test(
+    "a title keeps two lines or a row of what it heads",
+    each(({ placed }) => {
+      const pieces = body(placed).filter(({ repeated }) => !repeated);
+      for (const [index, { piece, page }] of pieces.entries()) {
+        if (piece.what !== "heading") continue;
+        const section = within(piece, "Sect");
+        const rest = pieces.slice(index + 1);
+        const end = rest.findIndex((next) => !next.piece.marks.some((mark) => isIn(mark, section)));
+        const headed = rest.slice(0, end < 0 ? undefined : end);
+        const first = headed[0]?.piece.what;
+        const count = first === "line" || first === "caption" ? 2 : 1;
+        for (const next of headed.slice(0, count)) expect(next.page, next.piece.what).toBe(page);
+      }
+    }),
+  );
+
+  test(
+    "a table's head stands over its rows on every page",
+    each(({ placed }) => {
+      for (const page of pagesOf(placed)) {
+        const rows = page.filter(({ piece }) => piece.what === "row");
+        for (const [index, { piece }] of rows.entries()) {
+          const isHead = within(piece, "THead") !== null;
+          const above = rows
+            .slice(0, index)
+            .some((row) => within(row.piece, "Table") === within(piece, "Table") && within(row.piece, "THead"));
+          expect(isHead || above).toBe(true);
+        }
+      }
+    }),
+  );
+
+  test(
+    "an item shorter than a third of a page is on one page",
+    each(({ placed, options }) => {
+      const sheet = sheetOf(options.paper, options.large);
+      const items = new Map<Tag, PlacedPiece[]>();
+      for (const one of body(placed)) {
+        const item = one.piece.what === "item" ? within(one.piece, "LI") : null;
+        if (item) items.set(item, [...(items.get(item) ?? []), one]);
+      }
+      for (const lines of items.values()) {
+        const height = lines.reduce((sum, { piece }) => sum + piece.height, 0);
+        if (height < (sheet.bottom - sheet.top.other) / 3) expect(new Set(lines.map(({ page }) => page)).size).toBe(1);
+      }
+    }),
+  );
+
+  test(
+    "every word is placed, and those outside tables in order",
+    each(({ placed, handout }) => {
+      const marks = body(placed).flatMap(({ piece, repeated }) => (repeated ? [] : piece.marks));
+      const printed = squeezed(marks.map(textOf).join(""));
+      for (const number of wordsInOrder(handout)
+        .join(" ")
+        .match(/\b\d+\. /g) ?? [])
+        expect(printed).toContain(squeezed(number));
+      const flowing = marks.filter((mark) => tagOf(mark, "Table") === null).map(textOf);
+      const outside = { ...handout, sections: handout.sections.map(withoutTables) };
+      expect(squeezed(flowing.join(""))).toBe(squeezed(wordsInOrder(outside).join("")));
+    }),
+  );
+
+  test("all of them draw", () => {
+    for (const { handout, options } of cases.filter((_, index) => index % 10 === 0))
+      expect(pdfOf(handout, options).length).toBeGreaterThan(0);
+  }, 120_000);
+});
+
+type Part = Parameters<typeof layout>[0]["sections"][number];
+const withoutTables = (section: Part): Part => ({
+  ...section,
+  blocks: section.blocks.flatMap((block): Part["blocks"] => {
+    if (block.kind === "table") return [];
+    if (block.kind === "section") return [withoutTables(block)];
+    return block.kind === "month" ? [{ ...block, title: "", weekdays: [], weeks: [] }] : [block];
+  }),
+});
+
+describe.each([
+  ["a dog's sheet", paperDog],
+  ["every kind of node", everyNode],
+])("%s", (_, handout) => {
+  test.each(cuts)("keeps its margins and its boxes apart: $paper, large $large", (options) => {
+    const placed = placedOf(handout, options);
+    look(placed, options);
+    expect(pagesOf(placed).flatMap(overlapsOf)).toEqual([]);
+  });
+});
+
+test("page one of the dog's sheet holds all that is urgent", () => {
+  const placed = body(placedOf(paperDog, { paper: "letter", large: false }));
+  const urgent = placed.filter(({ piece }) => piece.marks.some((mark) => textOf(mark).includes("swallowed")));
+  expect(urgent.map(({ page }) => page)).toEqual([0]);
+});
+
+test("the measure is 55 to 75 characters where text runs (RNIB Clear Print: 60 to 70)", () => {
+  for (const options of cuts.filter(({ large }) => !large)) {
+    const lines = body(placedOf(paperDog, options)).flatMap(({ piece }) =>
+      piece.what === "line" ? [piece.marks.map(textOf).join("").trim().length] : [],
+    );
+    const full = lines.sort((a, b) => b - a).slice(0, 5);
+    for (const length of full) expect(length).toBeLessThanOrEqual(75);
+    expect(Math.max(...full)).toBeGreaterThanOrEqual(55);
+  }
+});
+
+test("a box to tick is at least 4 mm wide", () => {
+  for (const options of cuts)
+    for (const { piece } of placedOf(paperDog, options))
+      for (const mark of piece.marks)
+        if (mark.kind === "path" && mark.tag?.says.alt?.includes("AM"))
+          expect(mark.box.width).toBeGreaterThanOrEqual((4 / 25.4) * 72);
+});
+
+/** WCAG 2.2, relative luminance and contrast ratio. */
+const contrast = (colour: string): number => {
+  const channel = (at: number) => {
+    const value = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
+    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
+  };
+  return 1.05 / (0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5) + 0.05);
+};
+
+test("words have 4.5:1 against the paper (WCAG 2.2, 1.4.3) and rules 3:1 (1.4.11)", () => {
+  for (const colour of ["ink", "quiet", "accent"] as const)
+    expect(contrast(colours[colour])).toBeGreaterThanOrEqual(4.5);
+  expect(contrast(colours.hairline)).toBeGreaterThanOrEqual(3);
+});

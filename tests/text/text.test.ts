@@ -1,0 +1,72 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import type { Handout, Inline } from "#handout/handout.js";
+import { renderText } from "#render/text/text.js";
+import { everyNode } from "../handouts/every-node.js";
+import { latinWords, randomHandout } from "../handouts/random.js";
+
+const text = (words: string): Inline => ({ kind: "text", text: words });
+const saying = (...inlines: Inline[]): Handout => ({
+  ...everyNode,
+  sections: [
+    {
+      kind: "section",
+      id: "one",
+      level: 2,
+      weight: "plain",
+      title: [text("One")],
+      blocks: [{ kind: "paragraph", role: "body", inlines }],
+    },
+  ],
+});
+
+// Columns of a terminal or mail program: CJK and emoji take two (Unicode East Asian Width, W and F).
+const columns = (line: string): number =>
+  [...line].reduce(
+    (sum, char) => sum + (/[\u1100-\u115f\u2e80-\ua4cf\uac00-\ud7a3\uff00-\uff60]/u.test(char) ? 2 : 1),
+    0,
+  );
+
+test("reads well: every kind of node", async () => {
+  await expect(renderText(everyNode)).toMatchFileSnapshot("every-node.txt");
+});
+
+test("keeps to 72 columns, LF, no space at the end of a line, no control character", () => {
+  const wide = fc.string({ unit: fc.constantFrom("傷", "は", "閉", "。", "한", "글", " ", "a"), maxLength: 120 });
+  fc.assert(
+    fc.property(randomHandout(fc.oneof(latinWords, wide, fc.string({ unit: "binary-ascii" }))), (handout) => {
+      const printed = renderText(handout);
+      const lines = printed.split("\n");
+      expect(lines.filter((line) => columns(line) > 72)).toEqual([]);
+      expect(lines.filter((line) => line !== line.trimEnd())).toEqual([]);
+      expect(printed).not.toMatch(/[^\n\P{Cc}]/u);
+      expect(printed.endsWith("\n") && !printed.endsWith("\n\n")).toBe(true);
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test("a value never becomes a line of its own, such as a header or a rule", () => {
+  const printed = renderText(saying(text("Rex\r\nBcc: a@example.org\n-----\n\u001b[31mred\u2028end")));
+  expect(printed).toContain("Rex Bcc: a@example.org ----- [31mred end");
+});
+
+test("an amount and its unit, a price or a phone is not broken over two lines", () => {
+  const dose: Inline = {
+    kind: "dose",
+    medicine: "x",
+    amount: "1.5",
+    unit: "tablet",
+    text: "1½ tablets of it",
+    from: "",
+  };
+  for (let length = 40; length < 80; length++) {
+    expect(renderText(saying(text("x".repeat(length)), text(" "), dose))).toContain("1½ tablets of it");
+  }
+});
+
+test("an address is written out where the words hide it", () => {
+  const email = (words: string): Inline => ({ kind: "email", address: "desk@example.org", text: words, from: "" });
+  expect(renderText(saying(email("Write to us")))).toContain("Write to us <desk@example.org>");
+  expect(renderText(saying(email("desk@example.org")))).not.toContain("<desk");
+});

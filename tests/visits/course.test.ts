@@ -1,0 +1,251 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { brief, courseOf, noSunday, planOf, run, told } from "./help.js";
+
+const cheek = {
+  course: [
+    "change every day for 3-5 days, first tomorrow",
+    "change every 2-3 days until day 14",
+    "maybe closure day 7-14",
+  ],
+  booked: ["2026-03-03T09:30", "2026-03-04T09:30", "2026-03-05T09:30"],
+  hours: noSunday,
+};
+
+describe("the dog with the abscess", () => {
+  const course = courseOf(cheek);
+
+  // Worked by hand. After the 5th the daily phase ends (next change Sat 7, for Sun 8 is closed), or goes on to Fri 6
+  // (next Mon 9), or to Sat 7 (next Mon 9 or Tue 10); each later change is 2-3 days on, never on a Sunday.
+  test("tells each change by its number, in a window that holds however the daily phase ends", () => {
+    expect(course.visits.map(brief)).toEqual([
+      "bandage-change-1 booked 2026-03-03T09:30",
+      "bandage-change-2 booked 2026-03-04T09:30",
+      "bandage-change-3 booked 2026-03-05T09:30",
+      "bandage-change-4 expected 03-06..03-07",
+      "bandage-change-5 expected 03-07..03-10",
+      "bandage-change-6 expected 03-09..03-13",
+      "closure-1 possible 03-09..03-16 if closure",
+      "bandage-change-7 expected 03-11..03-16",
+      "bandage-change-8 possible 03-13..03-16",
+      "bandage-change-9 possible 03-16",
+    ]);
+  });
+
+  test("counts", () => {
+    expect(course.trips).toEqual({ fewest: 7, likely: 7, most: 10 });
+    expect(course.purposes).toEqual([
+      { kind: "closure", counts: { fewest: 0, likely: 0, most: 1 } },
+      { kind: "bandage-change", counts: { fewest: 7, likely: 7, most: 9 } },
+    ]);
+    expect(course.ends).toEqual({ earliest: "2026-03-14", latest: "2026-03-16" });
+    expect(course.closed.map(({ day }) => day)).toEqual(["2026-03-08", "2026-03-15"]);
+  });
+
+  test("nothing is aimed at a closed day", () => {
+    for (const { earliest, ideal, latest } of course.visits)
+      for (const day of [earliest, ideal, latest]) expect(new Date(`${day}T12:00Z`).getUTCDay()).not.toBe(0);
+  });
+
+  test("changes that stop at the closure are possible only, and the sutures wait for it", () => {
+    const visits = courseOf({
+      ...cheek,
+      course: [
+        "change every day for 3-5 days, first tomorrow",
+        "then every 2-3 days until day 14 or closure",
+        "maybe closure day 7-14",
+        "sutures out 10-14 days after closure",
+      ],
+    }).visits.map(brief);
+    expect(visits).toContain("bandage-change-4 expected 03-06..03-07");
+    expect(visits).toContain("bandage-change-5 possible 03-07..03-10");
+    expect(visits).toContain("suture-removal-1 possible 03-19..03-30 if closure");
+  });
+});
+
+describe("sharing a day", () => {
+  test("two single visits that can share a day do", () => {
+    const course = courseOf({ course: ["recheck day 10", "sutures out day 10-14"] });
+    expect(course.visits.map(brief)).toEqual(["recheck-1 +suture-removal-1 expected 03-12"]);
+    expect(course.trips).toEqual({ fewest: 1, likely: 1, most: 2 });
+    expect(course.visits[0]?.minutes).toBe(40);
+  });
+
+  test("a recheck joins a change only where every day of the change suits it", () => {
+    const days = ["change every day for 3 days, first tomorrow", "recheck day 2-4"];
+    expect(courseOf({ course: days }).visits.map(brief)).toContain("recheck-1 +bandage-change-3 expected 03-05");
+    const perhaps = ["change every 2-3 days until day 14", "recheck day 6"];
+    expect(courseOf({ course: perhaps }).visits.map(brief)).toContain("recheck-1 expected 03-08");
+  });
+
+  test("a drain comes out when the wound says, so no other visit is tied to it", () => {
+    const { visits } = courseOf({ course: ["drain out day 3-5", "recheck day 4", "change every day until drain out"] });
+    expect(visits.map(brief)).toContain("drain-removal-1 expected 03-05..03-07");
+  });
+
+  test("two wounds are changed on one trip, each counted for itself", () => {
+    const course = courseOf({ course: [["change every day for 2 days"], ["change every day for 2-3 days"]] });
+    expect(course.visits.map(brief)).toEqual([
+      "bandage-change-1 +bandage-change-1 expected 03-03",
+      "bandage-change-2 +bandage-change-2 expected 03-04",
+      "bandage-change-3-2 possible 03-05",
+    ]);
+    expect(course.trips).toEqual({ fewest: 2, likely: 3, most: 3 });
+  });
+});
+
+describe("closed days", () => {
+  const daily = (days: string) => ({ course: [`change every day for ${days} days, first tomorrow`], hours: noSunday });
+
+  test("a daily change that must fall on a closed day is asked about and never moved in silence", () => {
+    expect(told(daily("7"))).toEqual(["repeat-meets-closed-day 10:16+9"]);
+    expect(run(daily("7")).problems[0]).toMatchObject({
+      severity: "ask",
+      values: { day: { day: "2026-03-08" }, after: { day: "2026-03-09" } },
+    });
+    expect(courseOf(daily("7")).visits.map(({ earliest }) => earliest)).not.toContain("2026-03-08");
+  });
+
+  test("one that may fall on a closed day is noted", () => {
+    expect(run(daily("5-7")).problems).toMatchObject([{ code: "repeat-may-meet-closed-day", severity: "note" }]);
+    expect(told(daily("3-5"))).toEqual([]);
+  });
+
+  test("a partner clinic stands in, and only where it must", () => {
+    const open = [{ open: "10:00", close: "14:00" }];
+    const partner = { name: "Lakeside", phone: "+13125550199", address: [], hours: { ...noSunday, sunday: open } };
+    const given = { ...daily("7"), clinic: { partner } };
+    expect(run(given).problems).toMatchObject([
+      { code: "visit-at-partner", severity: "note", values: { day: { day: "2026-03-08" }, partner: "Lakeside" } },
+    ]);
+    const { visits } = courseOf(given);
+    expect(visits.map(({ where }) => where)).toEqual([null, null, null, null, null, "Lakeside", null]);
+    const [recheck] = courseOf({ course: ["recheck day 5-7"], hours: noSunday, clinic: { partner } }).visits;
+    expect(recheck).toMatchObject({ earliest: "2026-03-07", ideal: "2026-03-07", latest: "2026-03-09", where: null });
+  });
+
+  test("windows are drawn in to open days", () => {
+    expect(courseOf({ course: ["recheck day 6-7"], hours: noSunday }).visits.map(brief)).toEqual([
+      "recheck-1 expected 03-09",
+    ]);
+  });
+
+  test("no feasible date names what blocks it and the nearest day that would do", () => {
+    expect(run({ course: ["recheck day 6"], hours: noSunday }).problems).toMatchObject([
+      { code: "closed-day", values: { day: { day: "2026-03-08" }, nearest: { day: "2026-03-09" } } },
+    ]);
+    const closed = [{ from: "2026-03-09", to: "2026-03-20", name: "Building work" }];
+    expect(run({ course: ["recheck day 8-10"], clinic: { closed } }).problems).toMatchObject([
+      {
+        code: "no-open-day-for",
+        severity: "stop",
+        values: { closure: "Building work", nearest: { day: "2026-03-08" } },
+      },
+    ]);
+    expect(run({ course: ["recheck day 3"], unavailable: ["2026-03-05"] }).problems).toMatchObject([
+      { code: "owner-cannot-come", values: { nearest: { day: "2026-03-06" } } },
+    ]);
+  });
+
+  test("the owner's days are avoided", () => {
+    const given = { course: ["recheck day 3-5"], unavailable: ["2026-03-06", "2026-03-05"] };
+    expect(courseOf(given).visits.map(brief)).toEqual(["recheck-1 expected 03-07"]);
+  });
+});
+
+describe("appointments", () => {
+  const book = (...booked: string[]) => told({ course: ["recheck day 3-7"], hours: noSunday, booked });
+
+  test.each([
+    ["2026-03-06T09:30", []],
+    ["2026-03-08T09:30", ["closed-day 11:5+16"]],
+    ["2026-03-06T07:00", ["booked-outside-hours 11:5+16"]],
+    ["2026-03-06T18:00", ["booked-outside-hours 11:5+16"]],
+    ["2026-03-06T17:30", []],
+    ["2026-03-06T17:31", ["booked-after-last-appointment 11:5+16"]],
+    ["2026-03-07T12:45", ["booked-after-last-appointment 11:5+16"]],
+    ["2026-03-02T09:00", ["date-past 11:5+16"]],
+    ["2026-03-04T09:30", ["booked-not-in-course 11:5+16"]],
+    ["2026-03-02T17:00", ["booked-not-in-course 11:5+16"]],
+  ])("%s", (at, expected) => {
+    expect(book(at)).toEqual(expected);
+  });
+
+  test("a booked visit is firm, and holds the rest to it", () => {
+    const { visits, trips } = courseOf({
+      course: ["recheck day 3-7", "sutures out day 5-9"],
+      booked: ["2026-03-07T10:00"],
+    });
+    expect(visits.map(brief)).toEqual(["recheck-1 +suture-removal-1 booked 2026-03-07T10:00"]);
+    expect(trips).toEqual({ fewest: 1, likely: 1, most: 1 });
+  });
+
+  test("what is booked ahead leaves honest windows before it", () => {
+    const { visits } = courseOf({ course: ["change every 2-3 days until day 10"], booked: ["2026-03-08T10:00"] });
+    expect(visits.map(brief)).toEqual([
+      "bandage-change-1 expected 03-04..03-05",
+      "bandage-change-2 possible 03-06",
+      "bandage-change-3 booked 2026-03-08T10:00",
+      "bandage-change-4 expected 03-10..03-11",
+      "bandage-change-5 possible 03-12",
+    ]);
+  });
+
+  test("appointments that break a gap, twice on a day, or for nothing", () => {
+    const changes = { course: ["change every 3 days until day 9"] };
+    expect(told({ ...changes, booked: ["2026-03-05T10:00", "2026-03-06T10:00"] })).toEqual([
+      "booked-not-in-course 12:5+16",
+    ]);
+    const loose = { course: ["change every 2-3 days until day 9"] };
+    expect(told({ ...loose, booked: ["2026-03-04T10:00", "2026-03-05T10:00"] })).toEqual([
+      "booked-against-course 12:5+16",
+    ]);
+    expect(book("2026-03-06T09:30", "2026-03-06T11:00")).toEqual(["booked-twice 12:5+16"]);
+    expect(told({ course: [], booked: ["2026-03-06T09:30"] })).toEqual(["booked-without-course 10:5+16"]);
+  });
+});
+
+test("months, years, leap days and clock changes are only days", () => {
+  const days = (discharged: string, line = "recheck day 1-2") =>
+    courseOf({ course: [line], discharged }).visits.map(({ earliest, latest }) => [earliest, latest]);
+  expect(days("2028-02-28T10:00")).toEqual([["2028-02-29", "2028-03-01"]]);
+  expect(days("2026-12-30T10:00")).toEqual([["2026-12-31", "2027-01-01"]]);
+  expect(days("2026-03-07T23:30")).toEqual([["2026-03-08", "2026-03-09"]]);
+  expect(days("2026-10-31T10:00", "recheck day 2")).toEqual([["2026-11-02", "2026-11-02"]]);
+});
+
+test("a plan without a course has no visits", () => {
+  const { value } = run({ course: [] });
+  expect(value).toEqual({ visits: [], trips: { fewest: 0, likely: 0, most: 0 }, purposes: [], ends: null, closed: [] });
+  expect(planOf({ course: [] }).care).toHaveLength(1);
+});
+
+test("widening a range never narrows a total", () => {
+  const span = (least: number) => fc.tuple(fc.integer({ min: least, max: 4 }), fc.nat(2), fc.nat(1), fc.nat(2));
+  const text = (from: number, to: number) => `${from}-${to}`;
+  fc.assert(
+    fc.property(span(2), span(1), span(3), fc.boolean(), (length, gap, window, closes) => {
+      const course = ([a, w]: [number, number], [b, x]: [number, number], [c, y]: [number, number]) => [
+        `change every day for ${text(a, a + w)} days`,
+        `then every ${text(b, b + x)} days until day 12`,
+        `recheck day ${text(c, c + y)}`,
+        `${closes ? "maybe " : ""}closure day ${text(c + 2, c + 2 + y)}`,
+      ];
+      const wider = ([from, wide, before, after]: readonly [number, number, number, number]): [number, number] => {
+        const earlier = Math.min(before, from - 1);
+        return [from - earlier, wide + earlier + after];
+      };
+      const narrow = courseOf({ course: course([length[0], length[1]], [gap[0], gap[1]], [window[0], window[1]]) });
+      const wide = courseOf({ course: course(wider(length), wider(gap), wider(window)) });
+      expect(wide.trips.fewest).toBeLessThanOrEqual(narrow.trips.fewest);
+      expect(wide.trips.most).toBeGreaterThanOrEqual(narrow.trips.most);
+      for (const { trips } of [narrow, wide]) {
+        expect(trips.likely).toBeGreaterThanOrEqual(trips.fewest);
+        expect(trips.likely).toBeLessThanOrEqual(trips.most);
+      }
+      expect((wide.ends?.earliest ?? "") <= (narrow.ends?.earliest ?? "")).toBe(true);
+      expect((wide.ends?.latest ?? "") >= (narrow.ends?.latest ?? "")).toBe(true);
+    }),
+    { numRuns: 100 },
+  );
+});

@@ -1,0 +1,152 @@
+import { describe, expect, test } from "vitest";
+import { parseLine } from "../../src/compute/visits/language/parse-line.js";
+import { kinds, planOf, run } from "./help.js";
+
+const change = kinds.find(({ id }) => id === "bandage-change") ?? null;
+const place = { file: "plan.yaml", line: 14, column: 9, length: 60 };
+
+function read(text: string, discharged = "2026-03-02") {
+  const { value, problems } = parseLine(text, 0, place, { kinds, discharged, going: change });
+  if (!value) return problems.map(({ code }) => code).join();
+  const { kind, maybe } = value;
+  const said = { kind: kind.value.id, ...(maybe ? { maybe } : {}) };
+  const days = ({ from, to }: { from: number; to: number }) => (from === to ? from : [from, to]);
+  if (!value.repeats)
+    return {
+      ...said,
+      ...(value.when ? { when: days(value.when.span.value) } : {}),
+      ...(value.when?.after ? { after: value.when.after.value.id } : {}),
+    };
+  const { limit, until } = value.end;
+  return {
+    ...said,
+    every: days(value.gap.value),
+    ...(value.first ? { first: days(value.first.value) } : {}),
+    ...(limit ? { [limit.kind]: days(limit.span.value) } : {}),
+    ...(until ? { until: until.value === "bandaged" ? "bandaged" : until.value.id } : {}),
+  };
+}
+
+describe("what a clinician may write", () => {
+  test.each([
+    ["change every day for 3-5 days, first tomorrow", { kind: "bandage-change", every: 1, first: 1, days: [3, 5] }],
+    [
+      "Change bandage daily for 3 to 5 days starting day 2",
+      { kind: "bandage-change", every: 1, first: 2, days: [3, 5] },
+    ],
+    ["change every 2–3 days until day 14", { kind: "bandage-change", every: [2, 3], day: 14 }],
+    ["then every 2-3 days until day 14", { kind: "bandage-change", every: [2, 3], day: 14 }],
+    ["change every other day 4-6 times", { kind: "bandage-change", every: 2, times: [4, 6] }],
+    ["change twice a week for 2 weeks", { kind: "bandage-change", every: [3, 4], days: 14 }],
+    ["change every day until drain out", { kind: "bandage-change", every: 1, until: "drain-removal" }],
+    ["change every 2 days until day 14 or closure", { kind: "bandage-change", every: 2, day: 14, until: "closure" }],
+    ["change every two days while bandaged", { kind: "bandage-change", every: 2, until: "bandaged" }],
+    ["recheck day 10", { kind: "recheck", when: 10 }],
+    ["recheck days 3-5", { kind: "recheck", when: [3, 5] }],
+    ["recheck on 2026-03-12", { kind: "recheck", when: 10 }],
+    ["recheck between 2026-03-12 and 2026-03-14", { kind: "recheck", when: [10, 12] }],
+    ["re-check tomorrow", { kind: "recheck", when: 1 }],
+    ["wound check in 2 weeks", { kind: "recheck", when: 14 }],
+    ["drain out day 3-5", { kind: "drain-removal", when: [3, 5] }],
+    ["maybe closure day 7-14", { kind: "closure", maybe: true, when: [7, 14] }],
+    ["maybe delayed closure", { kind: "closure", maybe: true }],
+    ["blood test day 7, if needed", { kind: "blood-test", maybe: true, when: 7 }],
+    ["sutures out 10-14 days after closure", { kind: "suture-removal", when: [10, 14], after: "closure" }],
+    ["sutures out 10-14 days after surgery", { kind: "suture-removal", when: [10, 14] }],
+    ["x-ray in 4 weeks", { kind: "x-ray", when: 28 }],
+  ])("%s", (text, expected) => {
+    expect(read(text)).toEqual(expected);
+  });
+
+  test("a date counts days over month ends, leap days and clock changes", () => {
+    expect(read("recheck on 2028-03-01", "2028-02-28")).toEqual({ kind: "recheck", when: 2 });
+    expect(read("recheck on 2027-01-02", "2026-12-30")).toEqual({ kind: "recheck", when: 3 });
+    expect(read("recheck on 2026-03-09", "2026-03-07")).toEqual({ kind: "recheck", when: 2 });
+  });
+});
+
+/** The code and the words it points at. */
+function seen(...course: string[]): string[] {
+  const { places } = planOf({ course });
+  return run({ course }).problems.map(({ code, at }) => {
+    const index = course.findIndex((_, i) => places[`care/0/course/${i}`]?.line === at.line);
+    const from = at.column - (places[`care/0/course/${index}`]?.column ?? 0);
+    return `${code} [${course[index]?.slice(from, from + at.length)}]`;
+  });
+}
+
+describe("a line that cannot be understood points at its words", () => {
+  test.each([
+    [["chnage every day for 3 days"], ["visit-kind-unknown [chnage]"]],
+    [["stitches off day 10"], ["visit-kind-unknown [stitches off]"]],
+    [["change evry day for 3 days"], ["course-word-unknown [evry]"]],
+    [["recheck dya 10"], ["course-word-unknown [dya]"]],
+    [["recheck day"], ["course-line-unfinished []"]],
+    [["recheck day 10-"], ["course-word-unknown [-]"]],
+    [["recheck day 14-10"], ["course-range-backwards [14-10]"]],
+    [["recheck day 10, day 12"], ["course-said-twice [day 12]"]],
+    [["recheck day 0"], ["course-day-not-after-discharge [day 0]"]],
+    [["recheck on 2026-03-01"], ["course-day-not-after-discharge [on 2026-03-01]"]],
+    [["recheck on 2026-02-30"], ["course-day-unreadable [2026-02-30]"]],
+    [["recheck day 4000"], ["course-number-out [day 4000]"]],
+    [["recheck"], ["visit-when-missing [recheck]"]],
+    [["recheck day 3 for 5 days"], ["course-words-clash [5 days]"]],
+    [["change every 3 days"], ["visit-end-missing [change]"]],
+    [["change every 0 days until day 3"], ["course-number-out [0 days]"]],
+    [["change every 3 days until closing"], ["visit-kind-unknown [closing]"]],
+    [["then every 2 days until day 8"], ["nothing-to-follow [then]"]],
+    [["recheck 3 days before closure"], ["course-word-unknown [before]"]],
+  ])("%j", (course, expected) => {
+    expect(seen(...course)).toEqual(expected);
+  });
+
+  test("the nearest known words are named", () => {
+    const near = (line: string) =>
+      run({ course: [line] }).problems.map(({ values }) => ("near" in values ? values.near : []));
+    expect(near("chnage every day for 3 days")).toEqual([["change"]]);
+    expect(near("change evry day for 3 days")).toEqual([["every"]]);
+    expect(near("recheck dya 10")).toEqual([["day", "days"]]);
+  });
+
+  test("every line is told of, and what follows from an unread line is not", () => {
+    expect(seen("chnage every day for 3 days", "then every 2 days until day 9", "rechek day 10")).toEqual([
+      "visit-kind-unknown [chnage]",
+      "visit-kind-unknown [rechek]",
+    ]);
+  });
+});
+
+describe("lines that contradict each other", () => {
+  test.each([
+    [["sutures out 10 days after closure"], ["anchor-unknown [closure]"]],
+    [["change every day for 3 days", "recheck 3 days after change"], ["anchor-repeats [change]"]],
+    [
+      ["closure 3 days after recheck", "recheck 3 days after closure"],
+      ["anchor-circle [3 days]", "anchor-circle [3 days]"],
+    ],
+    [["change every day until closure", "maybe closure day 7"], ["end-uncertain [closure]"]],
+    [["change every 2 days while bandaged"], ["bandage-end-unknown [while bandaged]"]],
+    [["change every 7 days for 3 days"], ["gap-longer-than-window [every 7 days]"]],
+    [["change every day for 5 days", "change every 2 days until day 3"], ["course-ends-before-it-begins [day 3]"]],
+    [["change every day until day 3, first day 5"], ["course-ends-before-it-begins [day 3]"]],
+    [["maybe closure"], ["visit-when-missing [closure]"]],
+    [["sutures out day 5-7"], ["window-unusual [day 5-7]"]],
+    [["drain out day 3-7"], ["window-unusual [day 3-7]"]],
+    [["change every 10 days until day 30"], ["gap-unusual [every 10 days]"]],
+  ])("%j", (course, expected) => {
+    expect(seen(...course)).toEqual(expected);
+  });
+
+  // Cote, Clinical Veterinary Advisor, 4th ed, pp. 3223 and 3234, as in the project's published facts.
+  test.each([
+    ["sutures out day 10-14"],
+    ["staples out day 10-14"],
+    ["drain out day 3-5"],
+    ["change every 1-7 days until day 14"],
+  ])("%s is within the published days", (line) => expect(seen(line)).toEqual([]));
+
+  test("a course with too many ways to go is refused, not computed for ever", () => {
+    const course = Array.from({ length: 20 }, (_, i) => `maybe recheck day ${i + 1}-${i + 9}`);
+    expect(run({ course }).problems.map(({ code }) => code)).toEqual(["course-too-open"]);
+  });
+});

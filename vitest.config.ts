@@ -1,0 +1,7 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  ssr: { resolve: { conditions: ["source", "module", "node", "import", "default"] } },
+  resolve: { conditions: ["source", "module", "node", "import", "default"] },
+  test: { include: ["tests/**/*.test.ts"], testTimeout: 30_000 },
+});
