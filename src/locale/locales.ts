@@ -55,7 +55,6 @@ function engine(messages: Locales["messages"]): i18n {
     resources: messages as Resource,
     fallbackLng: false,
     initAsync: false,
-    showSupportNotice: false,
   });
   return words;
 }
