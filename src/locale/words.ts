@@ -26,7 +26,8 @@ export const messagesOf =
     return words.t(key, options);
   };
 
-const placeholder = /\{\{(\w+)\}\}/g;
+/** Any name at all: one that nobody fills must be missed aloud, and never be printed. */
+const placeholder = /\{\{([^{}]+)\}\}/g;
 
 /** The names of the values a message shows. */
 export const placeholders = (message: string): string[] =>
