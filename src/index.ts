@@ -5,7 +5,7 @@
  * Each stage takes plain data and gives an Outcome: its result, unless something stops it, and every problem it found.
  */
 import { compose as composeHandout } from "#compose/compose.js";
-import { openTemplates, type Templates } from "#compose/templates.js";
+import { type Document, openTemplates, type Templates } from "#compose/templates.js";
 import { compute as computeFacts } from "#compute/compute.js";
 import type { Facts } from "#compute/facts.js";
 import type { Handout } from "#handout/handout.js";
@@ -23,7 +23,7 @@ export { staffLanguage } from "#plan/staff-language.js";
 export type { Source } from "#plan/text-of.js";
 export { type Reason, settle } from "#problems/settle.js";
 export { renderRecord as record } from "#render/record/record.js";
-export type { Facts, Handout, Outcome, Plan, Problem };
+export type { Document, Facts, Handout, Outcome, Plan, Problem };
 
 /** Font files: TrueType for the page, WOFF2 for the screen. */
 export type Fonts = Record<"pdfRegular" | "pdfBold" | "webRegular" | "webBold", Uint8Array>;
@@ -32,7 +32,13 @@ export type House = { tables: Tables; templates: Templates; locales: Locales; fo
 
 export const formats = ["pdf", "html", "text", "ics"] as const;
 export type Format = (typeof formats)[number];
-export type RenderOptions = { paper: "letter" | "a4"; large: boolean; formats: readonly Format[] };
+/** document: the name of the files, "handout" unless it is the estimate alone. */
+export type RenderOptions = {
+  paper: "letter" | "a4";
+  large: boolean;
+  formats: readonly Format[];
+  document?: Document | undefined;
+};
 export type OutputFile = { name: string; bytes: Uint8Array };
 
 /** files: by path, "templates/handout/handout.hbs", "locales/es/handout.json", "shared/visits.json", "fonts/pdf-bold.ttf". */
@@ -64,9 +70,13 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
 /** What follows from the plan: dates, doses, money, fit and signs, each with its place. */
 export const compute = (plan: Plan, house: House): Outcome<Facts> => computeFacts(plan, house.tables);
 
-/** The facts put into words: a document tree in one language (a BCP 47 tag). */
-export const compose = (facts: Facts, house: House, options: { language: string }): Outcome<Handout> =>
-  composeHandout(facts, { ...options, templates: house.templates, locales: house.locales });
+/** The facts put into words: a document tree in one language (a BCP 47 tag). document: the handout, or its estimate alone. */
+export const compose = (
+  facts: Facts,
+  house: House,
+  { language, document = "handout" }: { language: string; document?: Document | undefined },
+): Outcome<Handout> =>
+  composeHandout(facts, { language, document, templates: house.templates, locales: house.locales });
 
 /** Draws the handout in each format. Renderers are loaded only when they are asked for. */
 export async function render(handout: Handout, house: House, options: RenderOptions): Promise<Outcome<OutputFile[]>> {
@@ -79,19 +89,19 @@ export async function render(handout: Handout, house: House, options: RenderOpti
 type Renderer = (handout: Handout, house: House, options: RenderOptions) => Promise<Outcome<OutputFile[]>>;
 
 const renderers: Record<Format, Renderer> = {
-  async pdf(handout, { fonts }, { paper, large }) {
+  async pdf(handout, { fonts }, { paper, large, document = "handout" }) {
     const { renderPdf } = await import("#render/pdf/pdf.js");
     const page = { paper, large, fonts: { regular: fonts.pdfRegular, bold: fonts.pdfBold } };
     const { value, problems } = await renderPdf(handout, page);
-    return { value: value && [{ name: "handout.pdf", bytes: value }], problems };
+    return { value: value && [{ name: `${document}.pdf`, bytes: value }], problems };
   },
-  async html(handout, { fonts }) {
+  async html(handout, { fonts }, { document = "handout" }) {
     const { renderHtml } = await import("#render/html/html.js");
-    return file("handout.html", renderHtml(handout, { fonts: { regular: fonts.webRegular, bold: fonts.webBold } }));
+    return file(`${document}.html`, renderHtml(handout, { fonts: { regular: fonts.webRegular, bold: fonts.webBold } }));
   },
-  async text(handout) {
+  async text(handout, _house, { document = "handout" }) {
     const { renderText } = await import("#render/text/text.js");
-    return file("handout.txt", renderText(handout));
+    return file(`${document}.txt`, renderText(handout));
   },
   async ics(handout) {
     // RFC 5545, 3.6: a calendar holds at least one component.

@@ -6,6 +6,7 @@ import { type BuildOptions, planOptions } from "./options.js";
 const manual = `
 Files written:
   handout.pdf, handout.html, handout.txt   the handout, for paper, screen and e-mail
+  estimate.pdf, .html, .txt                these alone with --only estimate
   rechecks.ics                             the visits, for the owner's calendar
   record.json                              what was handed over: the plan's hash, the
                                            problems and reasons, each file's SHA-256
@@ -25,6 +26,7 @@ Examples:
   hearthsheet build rex/plan.yaml --out out
   hearthsheet build rex/plan.yaml --out out --language en --language es --paper a4
   hearthsheet build */plan.yaml --out out --format pdf
+  hearthsheet build rex/plan.yaml --out out --only estimate
   hearthsheet build old/plan.yaml --out out --allow discharge-not-today="a reprint"`;
 
 export const buildCommand = (done: (code: ExitCode) => void): Command => {
@@ -43,6 +45,7 @@ export const buildCommand = (done: (code: ExitCode) => void): Command => {
         .default([...formats], "all"),
     )
     .addOption(new Option("--paper <size>", "the size of the page (default: the clinic's)").choices(["letter", "a4"]))
+    .addOption(new Option("--only <part>", "build this part alone, as a page of its own").choices(["estimate"]))
     .option("--large-print", "larger letters, for a reader who needs them")
     .addHelpText("after", manual)
     .action(async (plans: string[], options: BuildOptions) => {

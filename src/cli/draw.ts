@@ -39,7 +39,7 @@ export async function draw(
 }
 
 async function drawOne(facts: Facts, house: House, asked: string, options: RenderOptions): Promise<Outcome<Drawn>> {
-  const handout = compose(facts, house, { language: asked });
+  const handout = compose(facts, house, { language: asked, document: options.document });
   const files = await follow(handout, (handout) => render(handout, house, options));
   const language = handout.value?.language ?? asked;
   return { value: files.value && { asked, language, files: files.value }, problems: files.problems };

@@ -12,6 +12,7 @@ export type BuildOptions = PlanOptions & {
   language: string[];
   format: Format[];
   paper?: RenderOptions["paper"];
+  only?: RenderOptions["document"];
   largePrint?: boolean;
 };
 

@@ -8,16 +8,18 @@ import { frameOf } from "./frame.js";
 import { readMarkdown } from "./markdown.js";
 import { newPage } from "./page.js";
 import { sectionsOf } from "./sections.js";
-import type { Templates } from "./templates.js";
+import type { Document, Templates } from "./templates.js";
 import { viewOf } from "./view.js";
 
-export type ComposeOptions = { language: string; templates: Templates; locales: Locales };
+export type ComposeOptions = { language: string; document?: Document; templates: Templates; locales: Locales };
 
 /**
  * Words the facts in one language. A language nobody has put into words yet is answered in English, and the page and the
- * problems say so. Words that are missing stop it: half a sentence is none.
+ * problems say so. Words that are missing stop it: half a sentence is none. The estimate alone has no visits to put in a
+ * calendar; a plan without an estimate has none: "estimate-missing".
  */
-export function compose(facts: Facts, { language, templates, locales }: ComposeOptions): Outcome<Handout> {
+export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout> {
+  const { language, document = "handout", templates, locales } = options;
   const problems: Problem[] = [];
   const told = new Set<string>();
   const report = (found: Problem) => {
@@ -29,8 +31,11 @@ export function compose(facts: Facts, { language, templates, locales }: ComposeO
   const page = newPage(viewOf(facts), voice, report);
   if (!voice.speaks) report(problem("language-not-ready", page.plan, { asked: language, used: voice.language }));
 
+  if (document === "estimate" && !facts.estimate) report(problem("estimate-missing", page.plan, {}));
+
   const english = speak(locales, "en", facts.country).say;
-  const sections = sectionsOf(readMarkdown(templates.markdownOf(page)), page.holes);
-  const handout: Handout = { ...frameOf(page, english), sections, events: eventsOf(page) };
+  const sections = sectionsOf(readMarkdown(templates.markdownOf(page, document)), page.holes);
+  const events = document === "estimate" ? [] : eventsOf(page);
+  const handout: Handout = { ...frameOf(page, english, document), sections, events };
   return { value: stops(problems) ? null : handout, problems };
 }

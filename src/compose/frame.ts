@@ -2,14 +2,15 @@ import type { Handout, Inline } from "#handout/handout.js";
 import { languageName } from "#locale/language-name.js";
 import type { Say } from "#locale/words.js";
 import { type Page, plainOn } from "./page.js";
+import type { Document } from "./templates.js";
 
 /** All of a handout but its sections and events: titles, the running head, the notice about its translation. */
-export function frameOf(page: Page, english: Say): Omit<Handout, "sections" | "events"> {
+export function frameOf(page: Page, english: Say, document: Document): Omit<Handout, "sections" | "events"> {
   const { view, voice } = page;
   return {
     language: voice.language,
     direction: voice.direction,
-    title: plainOn(page, "handout:title"),
+    title: plainOn(page, document === "estimate" ? "handout:estimate.alone.title" : "handout:title"),
     subtitle: [text(subtitle(page))],
     running: {
       patient: view.patient.name,

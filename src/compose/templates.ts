@@ -6,8 +6,11 @@ import { helperNames, helpersOn } from "./helpers/helpers.js";
 import type { Page } from "./page.js";
 import { rewrite } from "./rewrite.js";
 
-/** The templates of a document, checked and compiled once, ready for any number of pages. */
-export type Templates = { markdownOf: (page: Page) => string };
+/** What a page may be: the whole handout, or its estimate alone. Its first template is of the same name. */
+export type Document = "handout" | "estimate";
+
+/** The templates of the documents, checked and compiled once, ready for any number of pages. */
+export type Templates = { markdownOf: (page: Page, document?: Document) => string };
 
 const root = "handout/handout";
 
@@ -54,6 +57,7 @@ function compileAll(parsed: Parsed): Templates {
     Object.entries(parsed).map(([name, { program }]) => [name, Handlebars.compile(rewrite(program), options)]),
   );
   return {
-    markdownOf: (page) => compiled[root]?.(page.view, { helpers: helpersOn(page), partials: compiled }) ?? "",
+    markdownOf: (page, document = "handout") =>
+      compiled[`${document}/${document}`]?.(page.view, { helpers: helpersOn(page), partials: compiled }) ?? "",
   };
 }

@@ -9,8 +9,14 @@ export const viewShapes = {
     tellAtVisit: ["Sign"],
     partsOfDay: ["PartOfDay"],
     remedies: ["Remedy"],
+    ofEveryMedicine: ["Statement"],
     due: ["Due"],
     visitGroups: ["VisitGroup"],
+    visitKinds: [
+      {
+        kind: "string",
+      },
+    ],
     has: {
       next: "boolean",
       home: "boolean",
@@ -95,6 +101,7 @@ export const viewShapes = {
         from: "Place",
       },
     ],
+    statements: ["Statement"],
     from: "Place",
   },
   Medicine: {

@@ -1,8 +1,13 @@
-import type { Certainty, Clock, DayPart, Dose, Facts, Medicine, Sign, Step, Visit } from "#compute/facts.js";
+import type { Certainty, Clock, DayPart, Dose, Facts, Medicine, Sign, Statement, Step, Visit } from "#compute/facts.js";
 import type { Place } from "#problems/place.js";
 
-/** One medicine with the times of day it is given at. */
-export type Remedy = { medicine: Medicine; times: { at: Clock; part: DayPart; from: Place }[]; from: Place };
+/** One medicine with the times of day it is given at, and what is to be known of it and not of the others. */
+export type Remedy = {
+  medicine: Medicine;
+  times: { at: Clock; part: DayPart; from: Place }[];
+  statements: Statement[];
+  from: Place;
+};
 
 /** What is done at one part of the day, or whenever it is needed. */
 export type PartOfDay = { part: DayPart; steps: Step[] };
@@ -21,8 +26,12 @@ export type View = Facts & {
   tellAtVisit: Sign[];
   partsOfDay: PartOfDay[];
   remedies: Remedy[];
+  /** What is to be known of every medicine, told once where there are several. */
+  ofEveryMedicine: Statement[];
   due: Due[];
   visitGroups: VisitGroup[];
+  /** What visits are for, in the order the course comes to them. */
+  visitKinds: { kind: string }[];
   /** Sections that are there for more than one reason. */
   has: { next: boolean; home: boolean; visits: boolean };
 };
@@ -35,6 +44,7 @@ const partOrder: DayPart[] = ["morning", "midday", "evening", "bedtime", "any"];
 export function viewOf(facts: Facts): View {
   const signs = (urgency: Sign["urgency"]) => facts.signs.filter((sign) => sign.urgency === urgency);
   const now = signs("now");
+  const ofEveryMedicine = sharedByAll(facts.medicines);
   return {
     ...facts,
     goNow: { first: now.slice(0, firstSigns), rest: now.slice(firstSigns) },
@@ -43,11 +53,15 @@ export function viewOf(facts: Facts): View {
     partsOfDay: partOrder
       .map((part) => ({ part, steps: facts.steps.filter(({ parts }) => parts.includes(part)) }))
       .filter(({ steps }) => steps.length > 0),
-    remedies: facts.medicines.map((medicine) => remedy(medicine, facts)),
+    remedies: facts.medicines.map((medicine) => remedy(medicine, facts, ofEveryMedicine)),
+    ofEveryMedicine,
     due: dueNext(facts),
     visitGroups: certainties
       .map((certainty) => ({ certainty, visits: facts.course.visits.filter((visit) => visit.certainty === certainty) }))
       .filter(({ visits }) => visits.length > 0),
+    visitKinds: [...new Set(facts.course.visits.flatMap(({ purposes }) => purposes.map(({ kind }) => kind)))].map(
+      (kind) => ({ kind }),
+    ),
     has: {
       next: facts.next.dose !== null || facts.next.visit !== null,
       home: facts.steps.length > 0 || facts.supplies.length > 0,
@@ -56,10 +70,19 @@ export function viewOf(facts: Facts): View {
   };
 }
 
-function remedy(medicine: Medicine, { chart }: Facts): Remedy {
+/** The statements that stand under each of several medicines; none where there is only one. */
+function sharedByAll([first, ...others]: Medicine[]): Statement[] {
+  if (!first || others.length === 0) return [];
+  return first.statements.filter(({ id }) =>
+    others.every(({ statements }) => statements.some((other) => other.id === id)),
+  );
+}
+
+function remedy(medicine: Medicine, { chart }: Facts, shared: Statement[]): Remedy {
   const columns = (chart?.columns ?? []).filter((column) => column.medicine === medicine.id);
   const times = columns.map(({ at, part }) => ({ at, part, from: medicine.from }));
-  return { medicine, times, from: medicine.from };
+  const statements = medicine.statements.filter(({ id }) => !shared.some((other) => other.id === id));
+  return { medicine, times, statements, from: medicine.from };
 }
 
 function dueNext({ next, medicines }: Facts): Due[] {

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { clinicSchema } from "./clinic-schema.js";
 import { price, shareOrAmount } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
+import { scalar } from "./scalars/scalar.js";
 import { email, language, told, words } from "./scalars/text.js";
 import { birth, clock, day, localTime } from "./scalars/time.js";
 
@@ -64,6 +65,12 @@ const give = quantity(
 const solid = quantity("Strength", { mg: "mg", IU: "IU" }, "375 mg");
 const fluid = quantity("Strength", { "mg/mL": "mg/mL", "mg/ml": "mg/mL", "IU/mL": "IU/mL" }, "50 mg/mL");
 
+/** A medicine that the clinic has not given yet. */
+const notGiven = scalar(
+  { title: "Not given", description: "The clinic has not given it yet", examples: ["not given"] },
+  (text) => (text === "not given" ? text : { fault: "time-unreadable", values: { given: text } }),
+);
+
 /** How a medicine goes on after its first days, in a taper or after a loading dose. */
 const nextStep = z.strictObject({ dose: ordered.optional(), give: give.optional(), every: words, for: days });
 
@@ -86,7 +93,7 @@ const medicine = z.strictObject({
   next: z.array(nextStep).max(6).default([]).describe("The steps of a taper: give, every and for, one after the other"),
   dispense: give.optional().describe("How much goes home, if not worked out"),
   "last given": z
-    .union([z.literal("not given"), clock, localTime])
+    .union([notGiven, clock, localTime])
     .optional()
     .describe("When the clinic last gave it, or not given; a time alone is today's"),
   first: z.union([clock, localTime]).optional().describe("When to give the first dose at home, if not worked out"),

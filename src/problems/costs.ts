@@ -34,5 +34,6 @@ export const costKinds = {
   "decision-not-named": note<{ item: string }>(),
   "amount-too-large": stop<{ most: Money }>(),
   "paid-over-estimate": ask<{ paid: Money; high: Money }>(),
+  "estimate-missing": stop<Record<never, never>>(),
   "deposit-over-estimate": ask<{ deposit: Money; high: Money }>(),
 };

@@ -27,7 +27,7 @@ export const visitKinds = {
   "bandage-end-unknown": stop<Nothing>(),
   "gap-longer-than-window": stop<{ gap: number; window: number }>(),
   "course-ends-before-it-begins": stop<{ begins: OneDay; ends: OneDay }>(),
-  "course-too-open": stop<{ limit: number }>(),
+  "course-too-open": stop<Nothing>(),
   "window-unusual": note<{ given: string; from: number; to: number; usualFrom: number; usualTo: number }>(),
   "gap-unusual": note<{ given: string; from: number; to: number; usualFrom: number; usualTo: number }>(),
 

@@ -38,7 +38,7 @@ describe("the arrows", () => {
     ["words in compute", "src/compute/breach.ts", 'import "#locale/locales.js";', "compute-arrows"],
     ["YAML outside plan", "src/compose/breach.ts", 'import "yaml";', "yaml-home"],
     ["the front door reading arguments", "src/cli/breach.ts", 'import "#plan/yaml.js";', "cli-arrows"],
-    ["a new room nobody planned", "src/helpers/breach.ts", "export {};", "known-folder"],
+    ["a new room nobody planned", "src/helpers/breach.ts", 'import "#problems/place.js";', "known-folder"],
   ])("%s is refused", (_, file, text, rule) => {
     const { status, output } = cruise(file, text);
     expect(output).toContain(rule);

@@ -309,7 +309,10 @@ export const dog: Facts = {
     called: "estimate",
     discounts: [],
     visits: [],
-    byDate: [],
+    byDate: [
+      { day: march(2), total: span(32966, 32966) },
+      { day: march(16), total: span(56966, 98566, 61766) },
+    ],
     branches: [],
     credit: 0,
     deposit: null,
@@ -480,7 +483,10 @@ export const cat: Facts = {
     called: "estimate",
     discounts: [],
     visits: [],
-    byDate: [],
+    byDate: [
+      { day: march(9), total: span(3900, 3900) },
+      { day: march(16), total: span(7800, 7800) },
+    ],
     branches: [],
     credit: 0,
     deposit: null,

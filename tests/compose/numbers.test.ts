@@ -62,10 +62,11 @@ describe("no number on the page is made up by a template", () => {
   ] as const)("outside its values the page of the %s has none (%#)", (_name, facts, language) => {
     const page = newPage(viewOf(facts), speak(locales, language, facts.country), () => {});
     const outside = templates
-      .markdownOf(page)
+      .markdownOf(page, "handout")
       .replace(/[\uE000-\uE019]+/gu, "")
       .replace(/^1\. /gm, "");
     const found = outside.split("\n").filter((line) => holdsNumber(line, language));
+    expect(outside).toContain("::section{#go-now .urgent}");
     expect(found).toEqual([]);
   });
 });

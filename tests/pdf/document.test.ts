@@ -43,6 +43,17 @@ describe.each([
   });
 });
 
+test("a letter means what it says, whatever was drawn with its shape before: the i of Yıldız", () => {
+  const { regular, bold } = fonts;
+  const before = pdfOf(titled("Yıldız goes home"));
+  const fresh = { regular: regular.slice(), bold: bold.slice() };
+  const render = (title: string) =>
+    renderPdf(titled(title), { paper: "letter", large: false, fonts: fresh }).value ?? [];
+  // fontkit draws an i with a dot set by hand as the dotless i and a dot.
+  render("i\u0307");
+  expect(Buffer.from(render("Yıldız goes home")).equals(Buffer.from(before))).toBe(true);
+});
+
 test.each(["Bella & Max <home>", `"quotes" & 'more' ]]> <b>`, "line\r\nbreak", "Ñandú ½ €"])(
   "XMP is well-formed and holds the title %j",
   (title) => {

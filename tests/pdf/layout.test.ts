@@ -35,32 +35,32 @@ const isIn = (mark: Mark, owner: Tag | null): boolean => {
 const within = (piece: PlacedPiece["piece"], type: string): Tag | null =>
   piece.marks.map((mark) => tagOf(mark, type)).find((tag) => tag !== null) ?? null;
 
-/** Holds a page to the rules a reader would notice; says which one it broke. */
-function look(placed: PlacedPiece[], options: Cut): void {
+/** What a reader would find wrong with the boxes of a page, in words. */
+function faultsOf(placed: PlacedPiece[], options: Cut): string[] {
   const sheet = sheetOf(options.paper, options.large);
   const near = 0.02;
+  const faults: string[] = [];
   for (const { page, y, piece } of placed) {
-    const where = `${piece.what} on page ${page + 1}`;
+    const hold = (right: boolean, fault: string): void => {
+      if (!right) faults.push(`${piece.what} on page ${page + 1}: ${fault}`);
+    };
     const [top, bottom] = piece.what === "running" ? [36, sheet.height - 36] : [54 - 9, sheet.bottom];
-    expect(piece.x, where).toBeGreaterThanOrEqual(54 - near);
-    expect(piece.x + piece.width, where).toBeLessThanOrEqual(sheet.width - 54 + near);
-    expect(y, where).toBeGreaterThanOrEqual(top);
-    expect(y + piece.height, where).toBeLessThanOrEqual(bottom + near);
+    hold(piece.x >= 54 - near && piece.x + piece.width <= sheet.width - 54 + near, "outside the side margins");
+    hold(y >= top && y + piece.height <= bottom + near, "outside the top or bottom margin");
     for (const mark of piece.marks) {
       if (mark.kind === "empty") continue;
-      const spaces = mark.kind === "text" ? mark.text.length - mark.text.trimEnd().length : 0;
       const box = mark.kind === "path" ? mark.box : mark;
+      const spaces = mark.kind === "text" ? mark.text.length - mark.text.trimEnd().length : 0;
       const hanging = mark.kind === "text" ? spaces * mark.style.size * 0.5 : 0;
-      expect(box.x, where).toBeGreaterThanOrEqual(54 - near);
-      expect(box.x + box.width, `${where}: ${textOf(mark)}`).toBeLessThanOrEqual(sheet.width - 54 + 0.5 + hanging);
-      if (mark.kind === "text") {
-        const least = piece.what === "row" ? 10 : piece.what === "running" ? 10.5 : piece.what === "figure" ? 0 : 12;
-        expect(mark.style.size, where).toBeGreaterThanOrEqual(least);
-        expect(mark.y, where).toBeGreaterThan(0);
-        expect(mark.y, where).toBeLessThanOrEqual(piece.height);
-      }
+      hold(box.x >= 54 - near, `"${textOf(mark)}" begins left of the margin`);
+      hold(box.x + box.width <= sheet.width - 54 + 0.5 + hanging, `"${textOf(mark)}" runs over the right margin`);
+      if (mark.kind !== "text") continue;
+      const least = piece.what === "row" ? 10 : piece.what === "running" ? 10.5 : piece.what === "figure" ? 0 : 12;
+      hold(mark.style.size >= least, `${mark.style.size} pt is too small`);
+      hold(mark.y > 0 && mark.y <= piece.height, `"${textOf(mark)}" stands outside its box`);
     }
   }
+  return faults;
 }
 
 function overlapsOf(pieces: PlacedPiece[]): string[] {
@@ -75,6 +75,14 @@ function overlapsOf(pieces: PlacedPiece[]): string[] {
       if (!apart) found.push(`${one.piece.what} over ${other.piece.what} on page ${one.page + 1}`);
     }
   return found;
+}
+
+/** Where two long texts part; a difference of whole sheets would fill the memory. */
+function parting(one: string, other: string): { one: string; other: string } | null {
+  if (one === other) return null;
+  const at = [...one].findIndex((_, index) => one[index] !== other[index]);
+  const from = Math.max(0, at - 20);
+  return { one: one.slice(from, from + 60), other: other.slice(from, from + 60) };
 }
 
 /** The random sheets, placed once; each test holds all of them to one rule. */
@@ -95,7 +103,7 @@ describe(`${runs} random sheets, seed ${seed}`, () => {
 
   test(
     "nothing outside the margins, nothing too small",
-    each(({ placed, options }) => look(placed, options)),
+    each(({ placed, options }) => expect(faultsOf(placed, options)).toEqual([])),
   );
 
   test(
@@ -170,7 +178,7 @@ describe(`${runs} random sheets, seed ${seed}`, () => {
         expect(printed).toContain(squeezed(number));
       const flowing = marks.filter((mark) => tagOf(mark, "Table") === null).map(textOf);
       const outside = { ...handout, sections: handout.sections.map(withoutTables) };
-      expect(squeezed(flowing.join(""))).toBe(squeezed(wordsInOrder(outside).join("")));
+      expect(parting(squeezed(flowing.join("")), squeezed(wordsInOrder(outside).join("")))).toBeNull();
     }),
   );
 
@@ -196,7 +204,7 @@ describe.each([
 ])("%s", (_, handout) => {
   test.each(cuts)("keeps its margins and its boxes apart: $paper, large $large", (options) => {
     const placed = placedOf(handout, options);
-    look(placed, options);
+    expect(faultsOf(placed, options)).toEqual([]);
     expect(pagesOf(placed).flatMap(overlapsOf)).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { agendaOf } from "../../src/compute/visits/agenda.js";
 import { countsOf, endOf } from "../../src/compute/visits/counts.js";
 import { link } from "../../src/compute/visits/link.js";
@@ -17,7 +17,7 @@ import {
   tripDays,
   type Words,
 } from "./brute.js";
-import { kinds, planOf } from "./help.js";
+import { kinds, planOf, run } from "./help.js";
 
 /** VISIT_CASES=10000 for the long run. */
 const runs = Number(process.env["VISIT_CASES"] ?? 1000);
@@ -112,57 +112,86 @@ const cost = ({ trips, off, price }: { trips: number; off: number; price: number
 const least = (costs: number[][]) =>
   costs.sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0) || (a[1] ?? 0) - (b[1] ?? 0) || (a[2] ?? 0) - (b[2] ?? 0))[0];
 
-describe("against trying every set of days", () => {
-  test("the same scenarios can be kept, and each best schedule is the best there is", () => {
+/** The long run takes minutes. */
+const timeout = Math.max(60_000, runs * 200);
+
+/** What trying every set of days finds, and what the engine does. */
+function compare(given: Words) {
+  const ways = everyWay(given).filter(({ schedules }) => schedules.length > 0);
+  const { model, ways: ours, agenda } = solved(given);
+
+  // The same scenarios can be kept, and the best schedule of each is the best there is.
+  const best = ways.map(({ schedules }) =>
+    least(schedules.map((one) => cost({ ...one, trips: tripDays(one).length }))),
+  );
+  const found = ours.map((way) =>
+    cost({
+      price: way.best.reduce((sum, { stretches }) => sum + stretches.length, 0),
+      trips: way.best.filter(({ done }) => done.length > 0).length,
+      off: way.best.reduce((sum, step) => sum + step.off, 0),
+    }),
+  );
+  expect(found.map(String).sort()).toEqual(best.map(String).sort());
+  if (ways.length === 0) return;
+
+  // Totals and ends.
+  const all = ways.flatMap(({ schedules }) => schedules);
+  const ends = (weigh: (one: Schedule) => number) => [Math.min(...all.map(weigh)), Math.max(...all.map(weigh))];
+  const { trips, purposes } = countsOf(model, ours);
+  expect([trips.fewest, trips.most]).toEqual(ends((one) => tripDays(one).length));
+  for (const { kind, counts } of purposes) {
+    const index = model.onces.findIndex((once) => once.kind.value.id === kind);
+    const times = (one: Schedule) => (index < 0 ? one.run.length : Number(one.singles[index] !== null));
+    expect([counts.fewest, counts.most]).toEqual(ends(times));
+  }
+  const lasts = all.map((one) => Math.max(...tripDays(one))).filter((day) => day > 0);
+  expect(endOf(ours, agenda)).toEqual(
+    lasts.length > 0 ? { earliest: dayAfter(Math.min(...lasts)), latest: dayAfter(Math.max(...lasts)) } : null,
+  );
+
+  // The days each visit may fall on, and whether it comes whatever happens.
+  for (const row of rowsOf(model, ours, cutAt(model.onces.length, []))) {
+    const dayIn = ({ run: visits, singles }: Schedule) =>
+      (row.item < singles.length ? singles[row.item] : visits[row.number - 1]?.[0]) ?? null;
+    const days = new Set(all.map(dayIn).filter((day) => day !== null));
+    expect([...row.days].sort()).toEqual([...days].sort());
+    expect(row.always).toBe(all.every((one) => dayIn(one) !== null));
+    expect(row.days).toContain(row.ideal);
+  }
+}
+
+test(
+  "schedules, totals, ends and days are those that trying every set of days finds",
+  () => fc.assert(fc.property(words, compare), { numRuns: runs }),
+  timeout,
+);
+
+test(
+  "every appointment the course can keep is in its visits, and visits of a kind are numbered in the order of their days",
+  () => {
     fc.assert(
       fc.property(words, (given) => {
-        const brute = everyWay(given)
-          .filter(({ schedules }) => schedules.length > 0)
-          .map(({ schedules }) => least(schedules.map((one) => cost({ ...one, trips: tripDays(one).length }))));
-        const ours = solved(given).ways.map(({ best }) =>
-          cost({
-            price: best.reduce((sum, { stretches }) => sum + stretches.length, 0),
-            trips: best.filter(({ done }) => done.length > 0).length,
-            off: best.reduce((sum, step) => sum + step.off, 0),
-          }),
-        );
-        expect(ours.map(String).sort()).toEqual(brute.map(String).sort());
+        const booked = given.booked.map((day) => `${dayAfter(day)}T10:00`);
+        const { value, problems } = run({
+          course: courseOf(given),
+          booked,
+          clinic: { closed: given.closed.map(dayAfter) },
+        });
+        if (!value) {
+          expect(problems.map(({ severity }) => severity)).toContain("stop");
+          return;
+        }
+        expect(value.visits.flatMap(({ at }) => at ?? []).sort()).toEqual(booked.sort());
+        const changes = value.visits.filter(({ purposes }) => purposes.some(({ kind }) => kind === "bandage-change"));
+        for (const [i, { earliest, ideal, latest }] of changes.entries()) {
+          expect(earliest <= ideal && ideal <= latest).toBe(true);
+          const next = changes[i + 1];
+          if (next) expect(earliest < next.earliest).toBe(true);
+        }
+        expect(new Set(value.visits.map(({ id }) => id)).size).toBe(value.visits.length);
       }),
       { numRuns: runs },
     );
-  });
-
-  test("totals, ends and the days of every visit are exact", () => {
-    fc.assert(
-      fc.property(words, (given) => {
-        const ways = everyWay(given).filter(({ schedules }) => schedules.length > 0);
-        const { model, ways: ours, agenda } = solved(given);
-        expect(ours.length).toBe(ways.length);
-        if (ways.length === 0) return;
-        const all = ways.flatMap(({ schedules }) => schedules);
-        const range = (weigh: (one: Schedule) => number) => [Math.min(...all.map(weigh)), Math.max(...all.map(weigh))];
-        const { trips, purposes } = countsOf(model, ours);
-        expect([trips.fewest, trips.most]).toEqual(range((one) => tripDays(one).length));
-        for (const { kind, counts } of purposes) {
-          const index = model.onces.findIndex((once) => once.kind.value.id === kind);
-          const weigh = (one: Schedule) => (index < 0 ? one.run.length : one.singles[index] === null ? 0 : 1);
-          expect([counts.fewest, counts.most]).toEqual(range(weigh));
-        }
-        const lasts = all.map((one) => Math.max(...tripDays(one))).filter((day) => day > 0);
-        const ends =
-          lasts.length > 0 ? { earliest: dayAfter(Math.min(...lasts)), latest: dayAfter(Math.max(...lasts)) } : null;
-        expect(endOf(ours, agenda)).toEqual(ends);
-
-        for (const row of rowsOf(model, ours, cutAt(model.onces.length, []))) {
-          const dayIn = ({ run, singles }: Schedule) =>
-            singles[row.item] ?? (row.item < singles.length ? null : run[row.number - 1]?.[0]) ?? null;
-          const days = new Set(all.map(dayIn).filter((day) => day !== null));
-          expect([...row.days].sort()).toEqual([...days].sort());
-          expect(row.always).toBe(all.every((one) => dayIn(one) !== null));
-          expect(row.days).toContain(row.ideal);
-        }
-      }),
-      { numRuns: runs },
-    );
-  });
-});
+  },
+  timeout,
+);

@@ -50,7 +50,9 @@ export const tripDays = ({ run, singles }: Schedule): number[] => [
 function schedulesOf(words: Words, happens: boolean[], lengths: number[]): Schedule[] {
   const open = (day: number) => !words.closed.includes(day);
   const days = product<number | null>(
-    words.singles.map((_, i) => (happens[i] ? up(1, horizon).filter(open) : [null])),
+    words.singles.map(({ window, after }, i) =>
+      happens[i] ? (after === null ? up(...window) : up(1, horizon)).filter(open) : [null],
+    ),
   ).filter((chosen) =>
     words.singles.every(({ window, after }, i) => {
       const day = chosen[i] ?? null;

@@ -37,7 +37,7 @@ function monthOn(page: Page, month: Date, marks: Map<Day, Mark[]>): Month {
   return {
     kind: "month",
     iso,
-    title: voice.month(iso),
+    title: voice.capital(voice.month(iso)),
     weekdays: Array.from({ length: 7 }, (_, i) => ((voice.weekStart + i - 1) % 7) + 1).map((number) => ({
       short: voice.weekday(number, "short"),
       long: voice.weekday(number, "long"),

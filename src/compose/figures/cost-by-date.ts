@@ -48,12 +48,19 @@ export function costByDateOn(page: Page, { byDate, currency, total }: Estimate):
       end("high", total.high, highAt),
       end("low", total.low, lowAt),
       ...apart(
-        datesShown(byDate).map(({ day }) => day),
-        x,
-      ).map((day): Label => ({ text: page.voice.monthDay(day), x: x(day), y: bottom + 20, size: 14, align: "center" })),
+        datesShown(byDate).map(
+          ({ day }): Label => ({
+            text: page.voice.monthDay(day),
+            x: x(day),
+            y: bottom + 20,
+            size: 14,
+            align: "center",
+          }),
+        ),
+      ),
     ],
     alt: [
-      words("caption", {}),
+      `${words("caption", {})}.`,
       ...datesShown(byDate).map(({ day, total: { low, high } }) =>
         words("by", { day: page.voice.day(day), low: money(low), high: money(high) }),
       ),
@@ -62,14 +69,15 @@ export function costByDateOn(page: Page, { byDate, currency, total }: Estimate):
   };
 }
 
-/** How wide a date is, with the room about it. */
-const dateWidth = 66;
+/** About how wide a letter of a date is, and the room between two dates. */
+const letter = 8;
+const room = 14;
 
-/** The days whose dates do not meet; the last is always told. */
-function apart(days: readonly Day[], x: (day: Day) => number): Day[] {
-  const [last, ...before] = days.toReversed();
+/** The dates that do not meet; the last is always told. */
+function apart(dates: readonly Label[]): Label[] {
+  const [last, ...before] = dates.toReversed();
   const told = last ? [last] : [];
-  for (const day of before.toReversed())
-    if (told.every((other) => Math.abs(x(other) - x(day)) >= dateWidth)) told.push(day);
+  const meet = (a: Label, b: Label) => Math.abs(a.x - b.x) < ((a.text.length + b.text.length) / 2) * letter + room;
+  for (const date of before.toReversed()) if (!told.some((other) => meet(date, other))) told.push(date);
   return told;
 }

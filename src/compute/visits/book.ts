@@ -24,9 +24,9 @@ export function book(
   solver: Solver,
 ): Booked | null {
   const booked = [...bookings.keys()].sort((a, b) => a - b);
-  // A course begins on day 1: nothing of it falls on the day of discharge itself.
   const kept = solver({ booked, fixed: new Map() });
   if (!kept) return null;
+  // A course begins on day 1: nothing of it falls on the day of discharge itself.
   if (booked.length > 0 && (kept.length === 0 || booked.includes(0)))
     return { solved: [], booked: [], problems: whyNot(plan, agenda, bookings, solver) };
   const fixed = agreedSingles(model, kept, booked);

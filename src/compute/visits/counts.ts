@@ -13,10 +13,9 @@ import type { Solved } from "./solve.js";
 export function countsOf({ onces, runs }: CourseModel, solved: readonly Solved[]): Pick<Course, "trips" | "purposes"> {
   const kindOf = [...onces.map(({ kind }) => kind.value.id), ...runs.map(({ kind }) => kind.id)];
   const kinds = [...new Set(kindOf)];
-  const weigh = ({ done }: Step): number[] => [
-    done.length > 0 ? 1 : 0,
-    ...kinds.map((kind) => done.filter(({ item }) => kindOf[item] === kind).length),
-  ];
+  const noTrip: number[] = [];
+  const weigh = ({ done }: Step): number[] =>
+    done.length === 0 ? noTrip : [1, ...kinds.map((kind) => done.filter(({ item }) => kindOf[item] === kind).length)];
   const ranges = solved.map(({ graph }) => rangesOf(graph, kinds.length + 1, weigh));
   const likely = solved[0]?.best.map(weigh) ?? [];
   const countOf = (sum: number): Counts => {

@@ -5,13 +5,15 @@ import type { Solved } from "./solve.js";
 /** A slot over all scenarios: every day it may fall on, the day to aim for, and whether it is in all of them. */
 export type Row = SlotDays & {
   ideal: number;
+  /** The day it is listed by: its ideal day, or that of a slot of its item that comes before it, if later. */
+  listed: number;
   kind: string;
   care: number;
   /** The kind of the decision it waits for. */
   dependsOn: string | null;
 };
 
-/** The rows of a course in the order of their ideal days. */
+/** The rows of a course in the order of their days, those of one item in their own order. */
 export function rowsOf(model: CourseModel, solved: readonly Solved[], cut: Cut): Row[] {
   const perScenario = solved.map(({ graph }) => slotsOf(graph, cut));
   const slots = new Map<string, SlotDays>();
@@ -28,11 +30,12 @@ export function rowsOf(model: CourseModel, solved: readonly Solved[], cut: Cut):
   const rows = ordered.map(([name, slot]): Row => {
     const aim = aims.get(name);
     const ideal = aim?.day ?? nearestToMiddle(slot.days, reached.get(slot.item) ?? 0);
-    reached.set(slot.item, ideal);
+    const listed = Math.max(ideal, reached.get(slot.item) ?? 0);
+    reached.set(slot.item, listed);
     const always = perScenario.every((scenario) => scenario.get(name)?.always ?? false);
-    return { ...slot, phase: aim?.phase ?? slot.phase, always, ideal, ...whatFor(model, slot, cut.singles) };
+    return { ...slot, phase: aim?.phase ?? slot.phase, always, ideal, listed, ...whatFor(model, slot, cut.singles) };
   });
-  return rows.sort((a, b) => a.ideal - b.ideal || a.stretch - b.stretch || a.number - b.number || a.item - b.item);
+  return rows.sort((a, b) => a.listed - b.listed || a.stretch - b.stretch || a.number - b.number || a.item - b.item);
 }
 
 function whatFor({ onces, runs }: CourseModel, { item, phase }: SlotDays, singles: number) {

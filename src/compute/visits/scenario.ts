@@ -24,7 +24,7 @@ export type Scenario = {
 };
 
 /** Most scenarios that are looked at; a course with more is too open to promise anything. */
-export const mostScenarios = 2000;
+const mostScenarios = 2000;
 
 type Choice = { options: number[]; likely: number; decision: boolean };
 

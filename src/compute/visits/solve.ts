@@ -11,9 +11,12 @@ export type Solved = { scenario: Scenario; graph: DayGraph; best: Step[] };
 /** What is agreed: the days somebody comes, and the single visits already given one of them. */
 export type Agreed = { booked: readonly number[]; fixed: ReadonlyMap<number, number> };
 
+/** More evenings than all scenarios of a course that a clinic would write have; a guard against ones made to be slow. */
+const mostEvenings = 50_000;
+
 /**
  * Every scenario that can be kept, the likeliest first: as few decisions taken as may be, then lengths nearest the middle
- * of their ranges. Null where one is too large to be solved.
+ * of their ranges. Null where there is too much to look at.
  */
 export function solve(
   model: CourseModel,
@@ -23,9 +26,11 @@ export function solve(
 ): Solved[] | null {
   const days = daysOf(agenda, agreed);
   const solved: Solved[] = [];
+  let room = mostEvenings;
   for (const scenario of scenarios) {
-    const graph = dayGraph(model, scenario, days);
+    const graph = dayGraph(model, scenario, days, room);
     if (!graph) return null;
+    for (const layer of graph.layers) room -= layer.length;
     if (graph.layers.length > 0) solved.push({ scenario, graph, best: bestSchedule(graph) });
   }
   return solved.sort(({ scenario: a }, { scenario: b }) => a.taken - b.taken || a.far - b.far);

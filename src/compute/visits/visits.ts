@@ -5,17 +5,18 @@ import type { VisitKind } from "#tables/visits.js";
 import { checkHolidayPlace } from "../calendar/holidays.js";
 import type { Course } from "../facts.js";
 import { type Agenda, agendaOf } from "./agenda.js";
-import { book } from "./book.js";
-import { readBooked } from "./booked.js";
+import { type Booked, book } from "./book.js";
+import { type Booking, readBooked } from "./booked.js";
 import { checkPartnerDays, checkStretches } from "./check-days.js";
 import { checkLines } from "./check-lines.js";
 import { countsOf, endOf } from "./counts.js";
+import type { CourseModel } from "./course.js";
 import { link } from "./link.js";
 import { readLines } from "./read-lines.js";
 import { rowsOf } from "./rows.js";
-import { mostScenarios, scenariosOf } from "./scenario.js";
+import { scenariosOf } from "./scenario.js";
 import { cutAt } from "./schedule/slots.js";
-import { type Agreed, solve } from "./solve.js";
+import { solve } from "./solve.js";
 import { tripsOf } from "./trips.js";
 import { visitsOf } from "./visits-of.js";
 
@@ -28,43 +29,55 @@ export function computeVisits(plan: Plan, kinds: VisitKind[]): Outcome<Course> {
   const wrongPlace = checkHolidayPlace(plan);
   if (wrongPlace.length > 0) return { value: null, problems: wrongPlace };
   const agenda = agendaOf(plan);
-  const { lines, problems } = readLines(plan, kinds);
+  const model = readCourse(plan, kinds, agenda);
   const { bookings, problems: wrongBookings } = readBooked(plan, agenda);
-  problems.push(...wrongBookings);
-  if (stops(problems)) return { value: null, problems };
+  const problems = [...model.problems, ...wrongBookings];
+  if (!model.value || stops(problems)) return { value: null, problems };
 
-  const linked = link(lines);
-  problems.push(...linked.problems);
-  const model = linked.value;
-  if (!model) return { value: null, problems };
-  problems.push(...checkLines(model, agenda));
-  if (stops(problems)) return { value: null, problems };
-
-  const tooOpen = () => [
-    ...problems,
-    problem("course-too-open", placeOf(plan.places, "care"), { limit: mostScenarios }),
-  ];
-  const scenarios = scenariosOf(model);
-  const kept =
-    scenarios && book(plan, model, agenda, bookings, (agreed: Agreed) => solve(model, scenarios, agenda, agreed));
-  if (!kept) return { value: null, problems: tooOpen() };
+  const kept = keep(plan, model.value, agenda, bookings);
   problems.push(...kept.problems);
-  if (kept.solved.length === 0 && kept.problems.length === 0)
-    problems.push(problem("course-fits-no-calendar", placeOf(plan.places, "care"), {}));
-  if (stops(problems)) return { value: null, problems };
+  if (!kept.value) return { value: null, problems };
+  const { solved, booked } = kept.value;
+  problems.push(...checkStretches(model.value, solved, agenda), ...checkPartnerDays(model.value, solved, agenda));
 
-  const { solved, booked } = kept;
-  problems.push(...checkStretches(model, solved, agenda), ...checkPartnerDays(model, solved, agenda));
-  const cut = cutAt(model.onces.length, booked);
-  const trips = tripsOf(model, rowsOf(model, solved, cut), solved[0]?.best ?? [], booked, cut);
+  const cut = cutAt(model.value.onces.length, booked);
+  const rows = rowsOf(model.value, solved, cut);
+  const trips = tripsOf(model.value, rows, solved[0]?.best ?? [], booked, cut);
   const ends = endOf(solved, agenda);
   const course = {
-    visits: visitsOf(plan, model, kinds, agenda, trips, bookings),
-    ...countsOf(model, solved),
+    visits: visitsOf(plan, model.value, kinds, agenda, trips, bookings),
+    ...countsOf(model.value, solved),
     ends,
     closed: closedUntil(agenda, ends),
   };
   return { value: course, problems };
+}
+
+/** The lines of a plan as one course, checked against each other and against the days the clinic can be reached. */
+function readCourse(plan: Plan, kinds: VisitKind[], agenda: Agenda): Outcome<CourseModel> {
+  const { lines, problems } = readLines(plan, kinds);
+  if (stops(problems)) return { value: null, problems };
+  const linked = link(lines);
+  if (!linked.value) return linked;
+  return { value: linked.value, problems: [...linked.problems, ...checkLines(linked.value, agenda)] };
+}
+
+/** The schedules that keep the course and its appointments. Problems: "course-too-open", "course-fits-no-calendar". */
+function keep(
+  plan: Plan,
+  model: CourseModel,
+  agenda: Agenda,
+  bookings: ReadonlyMap<number, Booking>,
+): Outcome<Pick<Booked, "solved" | "booked">> {
+  const at = placeOf(plan.places, "care");
+  const scenarios = scenariosOf(model);
+  const kept = scenarios && book(plan, model, agenda, bookings, (agreed) => solve(model, scenarios, agenda, agreed));
+  if (!kept) return { value: null, problems: [problem("course-too-open", at, {})] };
+  if (stops(kept.problems)) return { value: null, problems: kept.problems };
+  // An appointment may settle how the wound goes; without one every way it may go must have its days.
+  if (kept.solved.length === 0 || (bookings.size === 0 && kept.solved.length < scenarios.length))
+    return { value: null, problems: [problem("course-fits-no-calendar", at, {})] };
+  return { value: kept, problems: kept.problems };
 }
 
 /** The days from discharge to the latest end on which the clinic is closed. */

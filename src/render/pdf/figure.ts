@@ -35,12 +35,15 @@ export function figurePieces(figure: Figure, parent: Tag, setting: Setting): Pie
   return wide ? pieces.map((piece) => ({ ...piece, clear: true as const })) : pieces;
 }
 
-/** A unit is a point or, for the labels' sake, more. A good part of the page is the limit, unless the labels would be too small. */
+/**
+ * A unit is a point or, for the labels' sake, more. A third of the page is the limit (half of it in large print), or two
+ * thirds where the labels would be too small.
+ */
 function scaleIn(column: Column, figure: Figure, sheet: Sheet): number {
   const least = leastScale(figure, sheet);
-  const high = ((sheet.bottom - sheet.top.other) * (sheet.large ? 0.5 : 0.36)) / figure.height;
-  const page = (sheet.bottom - sheet.top.other - 6 * sheet.step) / figure.height;
-  return Math.min(column.width / figure.width, page, Math.max(high, least), Math.max(1, least));
+  const page = (sheet.bottom - sheet.top.other) / figure.height;
+  const high = Math.min((page * 2) / 3, Math.max(page * (sheet.large ? 0.5 : 0.36), least));
+  return Math.min(column.width / figure.width, high, Math.max(1, least));
 }
 
 /** At which the smallest label is as large as the notes of the page. */

@@ -1,23 +1,26 @@
 import type { Handout } from "#handout/handout.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
-import { type FontBytes, facesOf } from "./faces.js";
+import { type Faces, type FontBytes, facesOf } from "./faces.js";
 import { openingPieces } from "./opening.js";
 import type { PlacedPiece } from "./piece.js";
 import { place } from "./place.js";
 import { runningPieces } from "./running.js";
 import { sectionPieces, urgentFirst } from "./section.js";
 import { settingOf } from "./setting.js";
-import { type Paper, sheetOf } from "./sheet.js";
+import { type Paper, type Sheet, sheetOf } from "./sheet.js";
 import { tag } from "./tag.js";
 
 export type PdfOptions = { paper: Paper; large: boolean; fonts: FontBytes };
 
 /** Measures a handout and gives each of its boxes a place, page by page in reading order; running lines come first on a page. */
-export function layout(handout: Handout, { paper, large, fonts }: PdfOptions): Outcome<PlacedPiece[]> {
+export const layout = (handout: Handout, { paper, large, fonts }: PdfOptions): Outcome<PlacedPiece[]> =>
+  layoutOn(sheetOf(paper, large), facesOf(fonts), handout);
+
+/** The same on a sheet and with fonts that are at hand. */
+export function layoutOn(sheet: Sheet, faces: Faces, handout: Handout): Outcome<PlacedPiece[]> {
   const problems: Problem[] = [];
-  const sheet = sheetOf(paper, large);
-  const setting = settingOf(sheet, facesOf(fonts), handout.pageWords.digits, (found) => problems.push(found));
+  const setting = settingOf(sheet, faces, handout.pageWords.digits, (found) => problems.push(found));
   const document = tag("Document", null);
   const pieces = [
     ...openingPieces(handout, document, setting),

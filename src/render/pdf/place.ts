@@ -6,7 +6,7 @@ type Pen = { page: number; y: number; floor: number };
 
 /**
  * Gives each piece a page and a height on it. Pieces that are kept together move to the next page together; only a group
- * taller than a page is parted. A single piece taller than a page stays whole and runs over: the caller must look.
+ * taller than a page is parted, its titles last. A single piece taller than a page stays whole and runs over: the caller must look.
  */
 export function place(pieces: Piece[], frame: Frame): PlacedPiece[] {
   const placed: PlacedPiece[] = [];
@@ -21,7 +21,7 @@ export function place(pieces: Piece[], frame: Frame): PlacedPiece[] {
   const turn = (): void => {
     pen = { page: pen.page + 1, y: frame.other, floor: frame.other };
   };
-  const atTop = (): boolean => pen.y === topOf(pen.page, frame);
+  const atTop = (): boolean => pen.y === topOf(pen.page, frame) && pen.floor === pen.y;
   const force = (piece: Piece): void => {
     const here = settle([piece], pen, topOf(pen.page, frame));
     placed.push(...here.placed);
@@ -31,16 +31,28 @@ export function place(pieces: Piece[], frame: Frame): PlacedPiece[] {
     if (put(group)) continue;
     if (!atTop()) turn();
     if (put(group)) continue;
-    for (const piece of group) {
-      if (put([piece])) continue;
+    for (const part of groupsOf(loosened(group))) {
+      if (put(part)) continue;
       if (!atTop()) turn();
-      if (!put([piece])) force(piece);
+      if (put(part)) continue;
+      for (const piece of part) {
+        if (put([piece])) continue;
+        if (!atTop()) turn();
+        if (!put([piece])) force(piece);
+      }
     }
   }
   return placed;
 }
 
 const topOf = (page: number, frame: Frame): number => (page === 0 ? frame.first : frame.other);
+
+/** Only titles still hold on to what they head: for a group that no page can hold. */
+const loosened = (group: Piece[]): Piece[] =>
+  group.map((piece, index) => {
+    const heads = piece.what === "rule" || piece.what === "heading" || piece.what === "caption";
+    return { ...piece, keep: piece.keep && (heads || group[index - 1]?.what === "heading") };
+  });
 
 function groupsOf(pieces: Piece[]): Piece[][] {
   const groups: Piece[][] = [];

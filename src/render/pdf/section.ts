@@ -2,7 +2,7 @@ import type { Section } from "#handout/handout.js";
 import { blockPieces } from "./blocks.js";
 import { rule } from "./marks.js";
 import { titlePieces } from "./paragraph.js";
-import { type Piece, spaced } from "./piece.js";
+import { type Piece, spaced, together } from "./piece.js";
 import type { Setting } from "./setting.js";
 import { stacked } from "./stack.js";
 import { type Tag, type TagType, tag } from "./tag.js";
@@ -14,7 +14,10 @@ export const urgentFirst = (sections: Section[]): Section[] => [
   ...sections.filter(({ weight }) => weight !== "urgent"),
 ];
 
-/** A section under its rule, its title in the side column beside the first words (in large print, above them). */
+/**
+ * A section under its rule, its title in the side column beside the first words (in large print, above them). A section
+ * shorter than a fifth of a page is not split: no last page holds a line or two.
+ */
 export function sectionPieces(section: Section, parent: Tag, setting: Setting): Piece[] {
   const { sheet } = setting;
   const { step } = sheet;
@@ -35,7 +38,9 @@ export function sectionPieces(section: Section, parent: Tag, setting: Setting): 
   const parts = partsOf(section, owner, 2, setting);
   const drop = sheet.large ? 0 : Math.max(0, firstBaseline(parts) - firstBaseline(title));
   const heading = marked(stacked(title, drop), section, 1);
-  return [opening, ...(sheet.large ? [...heading, ...spaced(parts, step / 4)] : [...beside(heading), ...parts])];
+  const whole = [opening, ...(sheet.large ? [...heading, ...spaced(parts, step / 4)] : [...beside(heading), ...parts])];
+  const height = parts.reduce((sum, piece) => sum + piece.before + piece.height, 0);
+  return height < (sheet.bottom - sheet.top.other) / 5 ? together(whole) : whole;
 }
 
 /** Of the first line of words; 0 where a section begins with something else. */
@@ -56,11 +61,23 @@ function partsOf(section: Section, owner: Tag, depth: number, setting: Setting):
     const pieces = inner
       ? innerPieces(block, owner, depth + 1, setting)
       : blockPieces(block, section.weight, owner, setting);
-    // One line of words under a title is not enough to stay with it.
-    const lone = index === 0 && pieces.length === 1 && section.blocks.length > 1;
-    const kept = lone ? pieces.map((piece) => ({ ...piece, keep: true })) : pieces;
+    const kept = leadsOn(section.blocks, index, pieces) ? pieces.map((piece) => ({ ...piece, keep: true })) : pieces;
     return spaced(kept, index === 0 ? 0 : inner ? 1.5 * step : step);
   });
+}
+
+const announces = /[:\uff1a]\s*$/;
+
+/**
+ * Whether words stay with the block after them: one line under a title is not enough to stay there alone, and a line or two
+ * before a list, a table or a drawing introduce it, as do words that end in a colon.
+ */
+function leadsOn(blocks: Section["blocks"], index: number, pieces: Piece[]): boolean {
+  const [block, next] = [blocks[index], blocks[index + 1]];
+  if (!next) return false;
+  if (index === 0 && pieces.length === 1) return true;
+  if (block?.kind !== "paragraph" || pieces.length > 2) return false;
+  return announces.test(block.inlines.map(plain).join("")) || (next.kind !== "paragraph" && next.kind !== "section");
 }
 
 /** A part of a section: its title stands above its words. */

@@ -6,27 +6,24 @@ import { enterPhase, type RunState } from "./run-outlook.js";
 import { runOver, runParts, type SetRun } from "./run-parts.js";
 import { dayDone, forgetDays, singleParts, singlesOver, startSingles, waitingOrder } from "./singles.js";
 
-/** More states than any course a clinic would write has; a guard against ones made to be slow. */
-export const mostNodes = 50_000;
-
 /** A gap that had to be stretched over closed days weighs more than any number of days at the partner's. */
 const stretchPrice = 1000;
 
 /**
  * Every schedule of one scenario, as ways through days: windows and gaps are kept, only usable days are used, each booked
  * day is used, and of all schedules only those with the least price remain. No layers where there is no schedule; null
- * where there are more than mostNodes states.
+ * where there are more evenings to look at than `room`.
  */
-export function dayGraph(model: CourseModel, scenario: Scenario, days: Days): DayGraph | null {
+export function dayGraph(model: CourseModel, scenario: Scenario, days: Days, room: number): DayGraph | null {
   const expand = expander(model, scenario, days);
   const layers: Node[][] = [[expand.start]];
-  let count = 1;
+  let left = room;
   for (let day = 1; ; day++) {
     const open = (layers[day - 1] ?? []).filter((node) => !node.over || day <= days.lastBooked);
-    const layer = expand.through(open, day);
+    const layer = expand.through(open, day, left);
+    if (!layer) return null;
     if (layer.length === 0) return keepCheapest({ layers }, days.lastBooked);
-    count += layer.length;
-    if (count > mostNodes) return null;
+    left -= layer.length;
     layers.push(layer);
   }
 }
@@ -42,8 +39,8 @@ function expander({ onces }: CourseModel, scenario: Scenario, days: Days) {
     steps: [],
   });
 
-  /** The evenings that open ones lead to over one day; like evenings are one. */
-  const through = (open: readonly Node[], day: number): Node[] => {
+  /** The evenings that open ones lead to over one day; like evenings are one. Null where there are too many. */
+  const through = (open: readonly Node[], day: number, room: number): Node[] | null => {
     const layer = new Map<string, Node>();
     const use = days.use(day);
     const usable = use.price < Number.POSITIVE_INFINITY;
@@ -60,8 +57,10 @@ function expander({ onces }: CourseModel, scenario: Scenario, days: Days) {
       const off = parts.reduce((sum, part) => sum + part.off, single.off);
       from.steps.push({ day, done, stretches, price, off, to } satisfies Step);
     };
-    for (const from of open)
-      for (const single of singleParts(onces, order, days, from.singles, day, usable)) {
+    for (const from of open) {
+      const singles = singleParts(onces, order, days, from.singles, day, usable, room);
+      if (!singles || layer.size > room) return null;
+      for (const single of singles) {
         const around = { nextUsable: days.nextUsable, dayOf: (index: number) => dayDone(single.state[index]) };
         const perRun = sets.map((set, run) => {
           const state = from.runs[run];
@@ -69,6 +68,7 @@ function expander({ onces }: CourseModel, scenario: Scenario, days: Days) {
         });
         for (const parts of combinations(perRun)) enter(from, single, parts);
       }
+    }
     return [...layer.values()];
   };
 

@@ -25,7 +25,10 @@ export function waitingOrder(onces: readonly Once[]): number[] {
   return [...order];
 }
 
-/** All that the single visits may do on a day. Each comes within its window, on a usable day, or not yet. */
+/**
+ * All that the single visits may do on a day. Each comes within its window, on a usable day, or not yet. Null where there
+ * are more ways than `room`.
+ */
 export function singleParts(
   onces: readonly Once[],
   order: readonly number[],
@@ -33,7 +36,8 @@ export function singleParts(
   before: number[],
   day: number,
   usable: boolean,
-): Part<number[]>[] {
+  room: number,
+): Part<number[]>[] | null {
   let parts: Part<number[]>[] = [{ state: before, ...idle }];
   for (const index of order) {
     const once = onces[index];
@@ -56,6 +60,7 @@ export function singleParts(
       };
       return [come, ...wait];
     });
+    if (parts.length > room) return null;
   }
   return parts;
 }

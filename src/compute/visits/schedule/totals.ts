@@ -7,23 +7,23 @@ export const widest = (ranges: readonly Range[]): Range => ({
   most: Math.max(...ranges.map(({ most }) => most)),
 });
 
-/** The least and the most of each of some sums over the steps of any way through a graph; weigh gives a step's share of each. */
+/** The least and the most of some sums over the steps of any way through a graph; weigh gives a step's share of each. */
 export function rangesOf({ layers }: DayGraph, sums: number, weigh: (step: Step) => readonly number[]): Range[] {
   const ahead = new Map<Node, Range[]>();
-  const nothing = Array.from({ length: sums }, (): Range => ({ least: 0, most: 0 }));
+  const all = (least: number) => Array.from({ length: sums }, (): Range => ({ least, most: 0 }));
+  const nothing = all(0);
   for (const layer of layers.toReversed())
     for (const node of layer) {
-      let ranges: Range[] | null = null;
+      const ranges = node.steps.length > 0 ? all(Number.POSITIVE_INFINITY) : nothing;
       for (const step of node.steps) {
         const weights = weigh(step);
         const later = ahead.get(step.to) ?? nothing;
-        const through = later.map(({ least, most }, i) => ({
-          least: least + (weights[i] ?? 0),
-          most: most + (weights[i] ?? 0),
-        }));
-        ranges = ranges ? ranges.map((range, i) => widest([range, through[i] ?? range])) : through;
+        for (const [i, range] of ranges.entries()) {
+          range.least = Math.min(range.least, (later[i]?.least ?? 0) + (weights[i] ?? 0));
+          range.most = Math.max(range.most, (later[i]?.most ?? 0) + (weights[i] ?? 0));
+        }
       }
-      ahead.set(node, ranges ?? nothing);
+      ahead.set(node, ranges);
     }
   const [start] = layers[0] ?? [];
   return (start && ahead.get(start)) ?? nothing;

@@ -1,0 +1,97 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { compose, compute, openHouse, readPlan, render } from "#index.js";
+import { shippedFiles } from "#io/shipped.js";
+
+const source = (file: string) => ({ file, bytes: new Uint8Array(readFileSync(file)) });
+const plan = (change: (clinic: string) => string = (same) => same) => {
+  const clinic = change(readFileSync("examples/clinic.yaml", "utf8"));
+  const read = readPlan(
+    {
+      plan: source("examples/dog-cheek-abscess/plan.yaml"),
+      clinic: { file: "clinic.yaml", bytes: new TextEncoder().encode(clinic) },
+    },
+    { today: "2026-03-02" },
+  );
+  if (!read.value) throw new Error(JSON.stringify(read.problems));
+  return read.value;
+};
+const house = openHouse(await shippedFiles()).value;
+
+/** The page of the example as plain text. */
+async function page(language: string, document: "handout" | "estimate", clinic?: (text: string) => string) {
+  const facts = house && compute(plan(clinic), house).value;
+  if (!house || !facts?.estimate) throw new Error("no facts");
+  const { value, problems } = compose(facts, house, { language, document });
+  if (!value) throw new Error(JSON.stringify(problems));
+  const files = await render(value, house, { paper: "letter", large: false, formats: ["text", "ics"], document });
+  const [file] = files.value ?? [];
+  const text = new TextDecoder().decode(file?.bytes).replace(/\s+/gu, " ");
+  return { estimate: facts.estimate, handout: value, text, names: files.value?.map(({ name }) => name) };
+}
+
+/** Amounts as Intl writes them, and not as we do. */
+const dollars = (minor: number, language: string) =>
+  new Intl.NumberFormat(`${language}-US`, { style: "currency", currency: "USD" })
+    .format(minor / 100)
+    .replace(/\s+/gu, " ");
+
+describe.each(["en", "es"])("the estimate in %s", (language) => {
+  test.each(["handout", "estimate"] as const)("of the %s says what an estimate should", async (document) => {
+    const { estimate, text } = await page(language, document);
+    const { total, today, balance, paid, ringAbove } = estimate;
+    const amounts = [total.low, total.likely, total.high, today.high, paid, balance.low, balance.high, ringAbove ?? 0];
+    for (const amount of amounts) expect(text).toContain(dollars(amount, language));
+    expect(text).not.toContain("{{");
+    // AVMA PLIT and RCVS 9.1 (shared facts, section 5): range, what is left out, until when, that it may change, terms.
+    const said = {
+      en: ["Not in this estimate", "emergency hospital", "March 16", "may change", "Please pay", "Owner: "],
+      es: [
+        "Qué no incluye",
+        "hospital de urgencias",
+        "16 de marzo",
+        "puede cambiar",
+        "Por favor, pague",
+        "Responsable: ",
+      ],
+    }[language];
+    for (const words of said ?? []) expect(text).toContain(words);
+    expect(text).not.toMatch(/\bquot(e|ation)|presupuesto|cotización/iu);
+  });
+
+  test("in the handout tells each decision and each day of the figures in words", async () => {
+    const { estimate, text } = await page(language, "handout");
+    expect(estimate.branches.map(({ decision }) => decision)).toEqual([null, "closure"]);
+    for (const { without, with: taken } of estimate.branches)
+      for (const amount of [without.low, without.high, taken.low, taken.high])
+        expect(text).toContain(dollars(amount, language));
+    for (const { total } of [estimate.byDate[0], estimate.byDate.at(-1)].flatMap((one) => one ?? []))
+      expect(text).toContain(dollars(total.high, language));
+  });
+
+  test("says quote where the clinic does", async () => {
+    const { text } = await page(language, "estimate", (clinic) =>
+      clinic.replace("estimate:\n", "estimate:\n  called: quote\n"),
+    );
+    expect(text).toMatch(/We call this a quote|lo llamamos presupuesto/u);
+    expect(text).not.toMatch(/may change|puede cambiar/u);
+  });
+});
+
+test("the estimate alone is files of its own, without a calendar", async () => {
+  const { names, handout } = await page("en", "estimate");
+  expect(names).toEqual(["estimate.txt"]);
+  expect(handout.sections.map(({ id }) => id)).toEqual(["estimate"]);
+});
+
+test("a plan without an estimate has none to print alone", () => {
+  const facts = house && compute({ ...plan(), estimate: undefined }, house).value;
+  const { value, problems } =
+    house && facts ? compose(facts, house, { language: "en", document: "estimate" }) : never();
+  expect(value).toBeNull();
+  expect(problems.map(({ code }) => code)).toContain("estimate-missing");
+});
+
+function never(): never {
+  throw new Error("no facts");
+}
