@@ -61,6 +61,7 @@ describe("what is in the way is told with its place, and nothing is overwritten"
     expect(out).toBe("");
     expect(readdirSync(join(folder, "out"))).toEqual(["handout.pdf"]);
     expect(read("out/handout.pdf")).toBe("before");
+    expect(run(["check", dog])).toMatchObject({ code: exit });
   });
 
   it("marks the exact words", () => {

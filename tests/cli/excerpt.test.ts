@@ -43,11 +43,10 @@ describe("the caret stands under the exact words", () => {
     expect(excerpt(line, line.indexOf("24.6") + 1, 4, 60).text).toMatch(/^….*….*$|^….*…$/);
   });
 
-  it("is quick in a line of a megabyte", () => {
-    const line = "x".repeat(1024 * 1024);
-    const began = performance.now();
-    for (let i = 0; i < 20; i++) excerpt(line, 500_000 + i, 10, 100);
-    expect(performance.now() - began).toBeLessThan(4000);
+  it("looks no further into a line of a megabyte than it shows", () => {
+    const numbered = Array.from({ length: 150_000 }, (_, i) => String(i).padStart(7, "0")).join("");
+    const near = numbered.slice(500_000 - 1000, 500_000 + 1000);
+    expect(excerpt(numbered, 500_001, 7, 100)).toEqual(excerpt(near, 1001, 7, 100));
   });
 });
 
