@@ -248,3 +248,38 @@ test("words have 4.5:1 against the paper (WCAG 2.2, 1.4.3) and rules 3:1 (1.4.11
     expect(contrast(colours[colour])).toBeGreaterThanOrEqual(4.5);
   expect(contrast(colours.hairline)).toBeGreaterThanOrEqual(3);
 });
+
+test.each(cuts.filter(({ large }) => !large))(
+  "the signs to go for stand on one page, under their title: $paper",
+  (options) => {
+    const signs = Array.from({ length: 7 }, (_, i) => ({
+      inlines: [{ kind: "text" as const, text: `Sign ${i + 1} ` }],
+    }));
+    const goNow = {
+      kind: "section" as const,
+      id: "go-now-whole",
+      level: 2 as const,
+      weight: "urgent" as const,
+      title: [{ kind: "text" as const, text: "Go at once" }],
+      blocks: [{ kind: "list" as const, mark: "bullet" as const, items: signs }],
+    };
+    const filler = (lines: number) => ({
+      ...goNow,
+      id: "filler",
+      title: [{ kind: "text" as const, text: "Before" }],
+      blocks: Array.from({ length: lines }, () => ({
+        kind: "paragraph" as const,
+        role: "body" as const,
+        inlines: [{ kind: "text" as const, text: "A line." }],
+      })),
+    });
+    for (let lines = 1; lines < 20; lines++) {
+      const placed = placedOf({ ...paperDog, sections: [filler(lines), goNow] }, options);
+      const pages = placed
+        .filter(({ piece }) => piece.marks.some((mark) => mark.kind === "text" && /^(Sign \d|Go at)/.test(mark.text)))
+        .map(({ page }) => page);
+      expect(pages.length).toBeGreaterThanOrEqual(7);
+      expect(new Set(pages).size, `after ${lines} lines`).toBe(1);
+    }
+  },
+);

@@ -16,7 +16,8 @@ export const urgentFirst = (sections: Section[]): Section[] => [
 
 /**
  * A section under its rule, its title in the side column beside the first words (in large print, above them). A section
- * shorter than a fifth of a page is not split: no last page holds a line or two.
+ * shorter than a fifth of a page is not split: no last page holds a line or two. Nor is an urgent one that a page can hold:
+ * two go-now signs at the foot of a page would read as all there are.
  */
 export function sectionPieces(section: Section, parent: Tag, setting: Setting): Piece[] {
   const { sheet } = setting;
@@ -39,8 +40,9 @@ export function sectionPieces(section: Section, parent: Tag, setting: Setting): 
   const drop = sheet.large ? 0 : Math.max(0, firstBaseline(parts) - firstBaseline(title));
   const heading = marked(stacked(title, drop), section, 1);
   const whole = [opening, ...(sheet.large ? [...heading, ...spaced(parts, step / 4)] : [...beside(heading), ...parts])];
-  const height = parts.reduce((sum, piece) => sum + piece.before + piece.height, 0);
-  return height < (sheet.bottom - sheet.top.other) / 5 ? together(whole) : whole;
+  const height = (pieces: Piece[]) => pieces.reduce((sum, piece) => sum + piece.before + piece.height, 0);
+  const page = sheet.bottom - sheet.top.other;
+  return height(parts) < page / 5 || (urgent && height(whole) < page) ? together(whole) : whole;
 }
 
 /** Of the first line of words; 0 where a section begins with something else. */
