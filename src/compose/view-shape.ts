@@ -84,7 +84,7 @@ export const viewShapes = {
     "=": ["morning", "midday", "evening", "bedtime", "any"],
   },
   Step: {
-    parts: ["DayPart"],
+    times: ["DayPart"],
     id: "string",
     topics: ["string"],
     values: {

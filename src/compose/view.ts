@@ -51,7 +51,7 @@ export function viewOf(facts: Facts): View {
     ringToday: signs("today"),
     tellAtVisit: signs("visit"),
     partsOfDay: partOrder
-      .map((part) => ({ part, steps: facts.steps.filter(({ parts }) => parts.includes(part)) }))
+      .map((part) => ({ part, steps: facts.steps.filter(({ times }) => times.includes(part)) }))
       .filter(({ steps }) => steps.length > 0),
     remedies: facts.medicines.map((medicine) => remedy(medicine, facts, ofEveryMedicine)),
     ofEveryMedicine,

@@ -56,7 +56,8 @@ export type Statement = { id: string; topics: string[]; values: Record<string, A
 export type Urgency = "now" | "today" | "visit";
 export type Sign = Statement & { urgency: Urgency };
 export type DayPart = "morning" | "midday" | "evening" | "bedtime" | "any";
-export type Step = Statement & { parts: DayPart[] };
+/** A step is said once, with all the times of day it is done at. */
+export type Step = Statement & { times: DayPart[] };
 
 /** One thing the animal is cared for: the topic, where on the body, and what the clinician chose. */
 export type Care = {

@@ -22,7 +22,7 @@ const rows = <T extends z.ZodType<{ id: string }>>(row: T) =>
   });
 
 const plain = rows(statement);
-const steps = rows(statement.extend({ parts: z.array(part).min(1) }));
+const steps = rows(statement.extend({ times: z.array(part).min(1) }));
 const signs = rows(statement.extend({ urgency }));
 
 export type StatementRow = z.output<typeof statement>;

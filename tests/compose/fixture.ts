@@ -16,9 +16,9 @@ const sign = (urgency: Sign["urgency"], id: string, values?: Statement["values"]
   ...statement({ id: `signs.${id}`, ...(values ? { values } : {}) }),
   urgency,
 });
-const step = (parts: Step["parts"], id: string, values?: Statement["values"]): Step => ({
+const step = (times: Step["times"], id: string, values?: Statement["values"]): Step => ({
   ...statement({ id: `steps.${id}`, ...(values ? { values } : {}) }),
-  parts,
+  times,
 });
 
 const clinic: Facts["clinic"] = {

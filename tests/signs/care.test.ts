@@ -31,7 +31,7 @@ describe("a packed abscess on a dog's cheek", () => {
 
   it("has the owner look twice a day, and leaves the bandage to the clinic", () => {
     // Public practice sheets: check twice daily or more; a bandage that slipped is not put back by the owner.
-    expect(facts.steps.find(({ id }) => id === "steps.check-bandage")?.parts).toEqual(["morning", "evening"]);
+    expect(facts.steps.find(({ id }) => id === "steps.check-bandage")?.times).toEqual(["morning", "evening"]);
     expect(ids(facts.avoid)).toEqual(expect.arrayContaining(["avoid.put-back", "avoid.gauze", "avoid.touch-bandage"]));
     expect(ids(facts.steps)).not.toContain("steps.warm-compress");
   });
@@ -46,7 +46,7 @@ describe("a small abscess at a cat's tail base, looked after at home", () => {
 
   it("has warm compresses three times a day with their minutes", () => {
     expect(facts.steps.find(({ id }) => id === "steps.warm-compress")).toMatchObject({
-      parts: ["morning", "midday", "evening"],
+      times: ["morning", "midday", "evening"],
       values: { minutes: { value: "5", unit: "min" } },
     });
   });

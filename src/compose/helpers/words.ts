@@ -1,4 +1,4 @@
-import type { Statement, Told, Visit } from "#compute/facts.js";
+import type { DayPart, Statement, Told, Visit } from "#compute/facts.js";
 import { Fragment } from "../holes.js";
 import { lineOf } from "../inlines.js";
 import { sayOn } from "../page.js";
@@ -43,7 +43,11 @@ const weekdays: Helper = (page, [given]) => {
     : sayOn(page, "calendar:day-to-day", { first: new Fragment(first), last: new Fragment(last) });
 };
 
+/** {{dayTimes step.times}}: "morning, midday, and evening" */
+const dayTimes: Helper = (page, [given]) =>
+  new Fragment(page.voice.list((given as DayPart[]).map((time) => sayOn(page, `handout:home.time.${time}`).markdown)));
+
 /** {{capital (purposes visit)}}: words that begin a line. A value at their start stays as it was written. */
 const capital: Helper = (page, [given]) => new Fragment(page.voice.capital(String(given)));
 
-export const wordHelpers = { say, words, statement, told, purposes, weekdays, capital };
+export const wordHelpers = { say, words, statement, told, purposes, weekdays, dayTimes, capital };

@@ -8,11 +8,11 @@ type Said = Exclude<List, "collar">;
 export const mergeList = (list: Said, sayings: readonly Saying[], statements: Statements): Statement[] =>
   statements[list].flatMap((row) => merged(list, row, sayings) ?? []);
 
-/** The home steps, with the parts of the day each belongs to. */
+/** The home steps, each once, with the times of day it belongs to. */
 export const mergeSteps = (sayings: readonly Saying[], { steps }: Statements): Step[] =>
   steps.flatMap((row) => {
     const statement = merged("steps", row, sayings);
-    return statement ? [{ ...statement, parts: row.parts }] : [];
+    return statement ? [{ ...statement, times: row.times }] : [];
   });
 
 /** The signs, the most urgent first and within one urgency in the order of the table; the gravest that is said of one wins. */
