@@ -1,8 +1,8 @@
-import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { renderHtml } from "#render/html/html.js";
 import { everyNode, hostile } from "../handouts/every-node.js";
+import { overflow, violations } from "./axe.js";
 import { openBrowser } from "./browser.js";
 import { fonts } from "./fonts.js";
 
@@ -24,31 +24,18 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const violations = async (): Promise<string[]> => {
-  await page.evaluate(axe.source);
-  const options = { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] };
-  return page.evaluate(
-    `axe.run(document, ${JSON.stringify(options)}).then(({ violations }) =>
-      violations.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => id + ": " + html + failureSummary)))`,
-  );
-};
-
-// WCAG 1.4.10: content reflows at 320 px, which is also 1280 px at 400 % zoom.
-const overflow = () =>
-  page.evaluate<number>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-
 describe.each([320, 360, 768])("at %i px", (width) => {
   test.each(["light", "dark"] as const)("axe finds no violation of WCAG 2.2 AA in %s mode", async (colorScheme) => {
     await page.setViewportSize({ width, height: 800 });
     await page.emulateMedia({ colorScheme, media: "screen" });
-    expect(await violations()).toEqual([]);
-    expect(await overflow()).toBe(0);
+    expect(await violations(page)).toEqual([]);
+    expect(await overflow(page)).toBe(0);
   });
 });
 
 test("axe finds no violation on paper", async () => {
   await page.emulateMedia({ colorScheme: "light", media: "print" });
-  expect(await violations()).toEqual([]);
+  expect(await violations(page)).toEqual([]);
   await page.emulateMedia({ media: "screen" });
 });
 
@@ -65,7 +52,7 @@ test("nothing is lost when a reader spaces the text out at 320 px", async () => 
       .filter((e) => e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).display !== "inline")
       .map((e) => e.outerHTML)`,
   );
-  expect(await overflow()).toBe(0);
+  expect(await overflow(page)).toBe(0);
   expect(cut).toEqual([]);
   await page.evaluate("document.adoptedStyleSheets = []");
 });

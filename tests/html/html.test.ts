@@ -1,33 +1,13 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
-import { HtmlValidate } from "html-validate";
 import { expect, test } from "vitest";
 import { renderHtml } from "#render/html/html.js";
 import { everyNode, hostile } from "../handouts/every-node.js";
 import { randomHandout } from "../handouts/random.js";
 import { fonts } from "./fonts.js";
+import { complaints } from "./validator.js";
 
 const page = renderHtml(everyNode, { fonts });
-
-const validator = new HtmlValidate({
-  root: true,
-  extends: ["html-validate:standard", "html-validate:a11y"],
-  rules: {
-    // The words of a label or a title come from the clinic, and may be long.
-    "long-title": "off",
-    // The serializer writes `<!doctype html>`, which is as valid.
-    "doctype-style": "off",
-    // A number is printed as the clinic writes it; its spaces are kept together by the style sheet.
-    "tel-non-breaking": "off",
-  },
-});
-
-const complaints = async (html: string): Promise<string[]> => {
-  const { results } = await validator.validateString(html);
-  return results.flatMap(({ messages }) =>
-    messages.map(({ ruleId, message, line }) => `${line} ${ruleId}: ${message}`),
-  );
-};
 
 const decodeEntities = (text: string): string =>
   text.replace(/&#x([0-9a-f]+);/gi, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16)));

@@ -47,6 +47,7 @@ th:first-child { padding-inline-start: 0; }
 thead th, thead td { border-block-end: 2px solid var(--ink); vertical-align: bottom; }
 tbody th { font-weight: 400; }
 th time { white-space: nowrap; }
+@media screen and (max-width: 34rem) { th time { white-space: normal; } }
 tfoot th, tfoot td { font-weight: 700; border-block-end: 0; }
 tbody + tfoot tr:first-child > * { border-block-start: 2px solid var(--ink); }
 .center { text-align: center; }
@@ -63,6 +64,9 @@ tbody + tfoot tr:first-child > * { border-block-start: 2px solid var(--ink); }
   .wide td { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, max-content); gap: 1em; align-items: center; }
   .wide td:empty { display: none; }
   .wide .heading { display: block; color: var(--quiet); font-size: .89rem; }
+  .wide tr:has(.end) { display: flex; flex-wrap: wrap; gap: 0 .8em; }
+  .wide tr:has(.end) > th { flex: 1 0 100%; }
+  .wide td.end { display: block; flex: 1 1 4.4rem; }
   .wide tbody + tfoot { border-block-start: 2px solid var(--ink); }
 }
 
@@ -85,7 +89,7 @@ tbody + tfoot tr:first-child > * { border-block-start: 2px solid var(--ink); }
 .legend li { display: flex; align-items: center; gap: .5em; margin: 0; }
 .legend .day { flex: none; }
 
-svg { display: block; direction: ltr; inline-size: 100%; block-size: auto; max-inline-size: 32rem; }
+svg { display: block; overflow: visible; direction: ltr; inline-size: 100%; block-size: auto; max-inline-size: 32rem; }
 svg text { fill: var(--ink); font-family: inherit; }
 .fill-ink { fill: var(--ink); }
 .fill-accent { fill: var(--accent); }
@@ -94,7 +98,7 @@ svg text { fill: var(--ink); font-family: inherit; }
 .stroke-ink { stroke: var(--ink); }
 .stroke-accent { stroke: var(--accent); }
 figcaption { margin-block-start: .4em; }
-@media screen and (max-width: 34rem) { svg { inline-size: calc(100% + 2rem); margin-inline: -1rem; } }
+@media screen and (max-width: 34rem) { svg { inline-size: calc(100% + 1.4rem); margin-inline: -.7rem; } }
 
 .signatures { display: grid; gap: 0 1.5rem; margin-block-end: 2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 14rem), 1fr)); }
 .signature { margin: 3rem 0 0; padding-block-start: .3em; border-block-start: 1px solid var(--ink); font-size: .89rem; }

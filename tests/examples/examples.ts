@@ -1,0 +1,32 @@
+import { readFileSync } from "node:fs";
+import { compose, compute, type Facts, type Handout, type Outcome, openHouse, readPlan, type Source } from "#index.js";
+import { shippedFiles } from "#io/shipped.js";
+
+/** The two worked cases that ship, each in both languages, built as a user builds them: through the front door. */
+export const cases = ["dog-cheek-abscess", "cat-abscess-at-home"] as const;
+export const languages = ["en", "es"] as const;
+export const everyExample = cases.flatMap((name) => languages.map((language) => [name, language] as const));
+
+export const house = whole(openHouse(await shippedFiles()));
+
+const source = (file: string): Source => ({ file, bytes: readFileSync(file) });
+
+/** What follows from an example's plan. clinic: the text of another profile than its own. */
+export function factsOf(name: (typeof cases)[number], clinic?: string): Facts {
+  const profile = source("examples/clinic.yaml");
+  const plan = readPlan(
+    {
+      plan: source(`examples/${name}/plan.yaml`),
+      clinic: clinic === undefined ? profile : { ...profile, bytes: new TextEncoder().encode(clinic) },
+    },
+    { today: "2026-03-02" },
+  );
+  return whole(compute(whole(plan), house));
+}
+
+export const handoutOf = (facts: Facts, language: string): Handout => whole(compose(facts, house, { language }));
+
+export function whole<T>({ value, problems }: Outcome<T>): T {
+  if (value === null) throw new Error(JSON.stringify(problems, null, 1));
+  return value;
+}
