@@ -33,15 +33,16 @@ export function languageArgument(given: string, before: readonly string[] = []):
   }
 }
 
-/** Collects CODE=reason. */
+/** Collects CODE=reason and CODE:FOR=reason. */
 export function allowArgument(given: string, before: readonly Reason[] = []): Reason[] {
-  const [, code = "", reason = ""] = /^([^=]*)=(.*)$/s.exec(given) ?? [];
-  if (reason.trim() === "") throw new InvalidArgumentError('Write a problem\'s code and why: CODE="reason".');
+  const [, code = "", what, reason = ""] = /^([^=:]*)(?::([^=]*))?=(.*)$/s.exec(given) ?? [];
+  if (reason.trim() === "")
+    throw new InvalidArgumentError('Write a problem\'s code and why: CODE="reason", or CODE:FOR="reason".');
   if (!isCode(code)) {
     const [near] = nearest(code, codes);
     throw new InvalidArgumentError(`There is no problem of that code.${near ? ` Did you mean ${near}?` : ""}`);
   }
-  return [...before, { problem: code, reason: reason.trim() }];
+  return [...before, { problem: code, for: what?.trim(), reason: reason.trim() }];
 }
 
 /** Standard input holds plans of its own number, so it cannot be counted with others; a plan named twice is one plan. */

@@ -10,12 +10,14 @@ line, and tells its problems at -:LINE:COLUMN.
 Each problem is told with its place, the line it is in, carets under the exact
 words, and what to do about it. Problems go to standard error, and one line for
 each plan, ready or not, to standard output. With --json both are JSON Lines:
-  {plan, code, severity, file, line, column, length, values, what, hint, reason}
+  {plan, code, severity, file, line, column, length, values, what, hint, for, reason}
   {plan, ready, stop, ask, note, allowed}
 
 Severity:
   stop   the plan cannot be built until this is corrected
-  ask    it can, with a reason: --allow CODE="reason", or allow: in the plan
+  ask    it can, with a reason: --allow CODE="reason", or allow: in the plan. About a
+         medicine, or where there are several, it must also say for what, just as it
+         is printed: --allow "dose-over-limit:carprofen, 6 mg/kg=reason"
   note   worth a look
 
 Examples:

@@ -17,7 +17,10 @@ export type BuildOptions = PlanOptions & {
 };
 
 export const planOptions = (): Option[] => [
-  new Option("--allow <CODE=reason>", "go on where a problem marked ask has this code; repeatable, kept in the record")
+  new Option(
+    "--allow <CODE[:FOR]=reason>",
+    "go on where a problem marked ask has this code (FOR: what it is given for, as printed); repeatable, kept in the record",
+  )
     .argParser(allowArgument)
     .default([], "none"),
   new Option("--today <day>", "read the plan as on this day, YYYY-MM-DD")

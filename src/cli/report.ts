@@ -1,21 +1,26 @@
 import { explain } from "#index.js";
 import { type Place, placeText } from "#problems/place.js";
 import type { Problem } from "#problems/problem.js";
-import type { Settled } from "#problems/settle.js";
+import { type Settled, subjectOf } from "#problems/settle.js";
 import type { Case, Text } from "./case.js";
 import type { Desk } from "./desk.js";
 import { excerpt } from "./excerpt.js";
 import { printable } from "./printable.js";
 import type { Terminal } from "./terminal.js";
 
-/** A problem in words, with its place as the user counts lines and the line it is in, if there is one to show. */
-type Told = { problem: Problem; at: Place; line: string | null; what: string; hint: string; reason?: string };
+/**
+ * A problem in words, with its place as the user counts lines and the line it is in, if there is one to show. for: what a
+ * reason must say it is given for, if it must.
+ */
+type Told = Found & { at: Place; line: string | null; what: string; hint: string };
+type Found = { problem: Problem; for: string | null; reason?: string };
 
 /** Tells every problem of a case, in the order of its places: for people with the line it is in, or as JSON Lines. */
 export function report({ house, terminal, json }: Desk, one: Case, { open, allowed, notes }: Settled): void {
-  const found: { problem: Problem; reason?: string }[] = [
-    ...[...open, ...notes].map((problem) => ({ problem })),
-    ...allowed,
+  const asked = [...open, ...allowed.map(({ problem }) => problem)];
+  const found: Found[] = [
+    ...[...open, ...notes].map((problem) => ({ problem, for: forOf(problem, asked) })),
+    ...allowed.map((one) => ({ ...one, for: forOf(one.problem, asked) })),
   ];
   const sources = one.texts.map(linesOf);
   const order = (at: Place) => [sources.findIndex(({ file }) => file === at.file), at.line, at.column];
@@ -32,6 +37,9 @@ export function report({ house, terminal, json }: Desk, one: Case, { open, allow
   }
 }
 
+const forOf = (problem: Problem, asked: readonly Problem[]) =>
+  problem.severity === "ask" ? subjectOf(problem, asked) : null;
+
 /** A file that is no text has no lines to show. */
 const linesOf = ({ file, firstLine, bytes }: Text) => ({
   file,
@@ -42,8 +50,8 @@ const linesOf = ({ file, firstLine, bytes }: Text) => ({
 const compare = (a: readonly number[], b: readonly number[]): number =>
   a.map((number, i) => number - (b[i] ?? 0)).find((difference) => difference !== 0) ?? 0;
 
-function asJson({ name }: Case, { problem: { code, severity, values }, at, what, hint, reason }: Told): string {
-  return JSON.stringify({ plan: name, code, severity, ...at, values, what, hint, reason });
+function asJson({ name }: Case, { problem: { code, severity, values }, at, what, hint, ...told }: Told): string {
+  return JSON.stringify({ plan: name, code, severity, ...at, values, what, hint, for: told.for, reason: told.reason });
 }
 
 const colours = { stop: "red", ask: "yellow", note: "cyan" } as const;
@@ -56,6 +64,12 @@ function asText({ problem: { code, severity }, at, line, ...told }: Told, { styl
     `${style("bold", printable(placeText(at)))}: ${kind}: ${printable(told.what)}`,
     ...(shown ? [` ${at.line} | ${shown.text}`, ` ${gutter} | ${style(colours[severity], shown.carets)}`] : []),
     ...(told.hint ? [` ${gutter} = ${printable(told.hint)}`] : []),
-    ...(told.reason ? [` ${gutter} = allow: ${printable(told.reason)}`] : []),
+    ...(severity === "ask" ? [` ${gutter} = allow: ${printable(allowText(code, told))}`] : []),
   ].join("\n");
 }
+
+/** The reason as it is written in a plan, or as it would have to be. */
+const allowText = (code: string, { for: subject, reason }: Pick<Told, "for" | "reason">): string => {
+  const named = subject === null ? "" : `, for: ${JSON.stringify(subject)}`;
+  return reason ?? `[{ problem: ${code}${named}, reason: ... }]`;
+};

@@ -3,7 +3,7 @@ import { clinicSchema } from "./clinic-schema.js";
 import { price, shareOrAmount } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
 import { scalar } from "./scalars/scalar.js";
-import { email, language, told, words } from "./scalars/text.js";
+import { email, language, longest, told, words } from "./scalars/text.js";
 import { birth, clock, day, localTime } from "./scalars/time.js";
 
 const patient = z.strictObject({
@@ -124,7 +124,16 @@ const estimate = z.strictObject({
 });
 
 /** A reason for going on where the tool asks: kept in the record. */
-const allowed = z.strictObject({ problem: words, reason: words });
+const allowed = z.strictObject({
+  problem: words,
+  for: z
+    .string()
+    .min(1)
+    .max(longest)
+    .optional()
+    .describe("What it is given for, as check prints it: carprofen, 6 mg/kg"),
+  reason: words,
+});
 
 /** The plan of one case: the single source of its types, its messages and its JSON Schema. */
 export const planSchema = z.strictObject({

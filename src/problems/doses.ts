@@ -5,7 +5,10 @@ type Of = { medicine: string };
 /** What a plan asks for, what a rule allows, and who says so. */
 type Rule = Of & { given: string; limit: string; source: string };
 
-/** Medicines: what to give, when, and how far the rules go. A value named context chooses the form of the sentence. */
+/**
+ * Medicines: what to give, when, and how far the rules go. A value named context chooses the form of the sentence. A reason
+ * names the medicine, and the amount where there is one: a reason given for 6 mg/kg does not stand for 60 mg/kg.
+ */
 export const doseKinds = {
   // What it is and how much.
   "form-missing": stop<Of>(),
@@ -15,51 +18,58 @@ export const doseKinds = {
   "strength-in-other-unit": stop<Of & { dose: string; strength: string }>(),
   "give-in-other-unit": stop<Of & { given: string; context: string }>(),
   "give-not-measurable": stop<Of & { given: string; step: string }>(),
-  "dose-and-give-differ": ask<Of & { ordered: string; given: string }>(),
+  "dose-and-give-differ": ask<Of & { ordered: string; given: string }>("medicine", "ordered", "given"),
   "strength-too-strong": stop<Of & { amount: string; context: string }>(),
-  "rounding-too-far": ask<Of & { ordered: string; given: string; percent: string; most: number }>(),
-  "many-at-once": ask<Of & { given: string; most: string }>(),
-  "strength-unlisted": ask<Of & { strength: string; known: readonly string[]; source: string }>(),
+  "rounding-too-far": ask<Of & { ordered: string; given: string; percent: string; most: number }>(
+    "medicine",
+    "ordered",
+    "given",
+  ),
+  "many-at-once": ask<Of & { given: string; most: string }>("medicine", "given"),
+  "strength-unlisted": ask<Of & { strength: string; known: readonly string[]; source: string }>("medicine", "strength"),
 
   // How often and for how long.
   "every-unreadable": stop<{ given: string }>(),
   "as-needed-unreadable": stop<{ given: string }>(),
-  "as-needed-too-many": ask<Of & { most: number; hours: number }>(),
+  "as-needed-too-many": ask<Of & { most: number; hours: number }>("medicine", "most"),
   "days-missing": stop<Of>(),
   "days-not-whole": stop<Of & { days: string }>(),
-  "days-very-many": ask<Of & { days: number; most: number }>(),
+  "days-very-many": ask<Of & { days: number; most: number }>("medicine", "days"),
   "dispensed-too-little": stop<Of & { given: string; needed: string }>(),
   "dispensed-in-other-unit": stop<Of & { given: string; context: string }>(),
 
   // The owner's clock.
-  "last-given-missing": ask<Of>(),
+  "last-given-missing": ask<Of>("medicine"),
   "last-given-after-discharge": stop<Of & { given: string }>(),
   "first-before-discharge": stop<Of & { given: string }>(),
-  "first-dose-late": ask<Of & { hours: string; every: number; first: string }>(),
-  "doses-too-close": ask<Of & { hours: string; least: string; every: number }>(),
-  "household-times-uneven": ask<Of & { morning: string; evening: string; every: number }>(),
+  "first-dose-late": ask<Of & { hours: string; every: number; first: string }>("medicine", "first"),
+  "doses-too-close": ask<Of & { hours: string; least: string; every: number }>("medicine", "hours"),
+  "household-times-uneven": ask<Of & { morning: string; evening: string; every: number }>("medicine"),
 
   // Published limits.
   "medicine-unknown": note<{ given: string }>(),
-  "medicine-twice": ask<Of>(),
-  "not-labelled": ask<Of & { context: string; source: string }>(),
+  "medicine-twice": ask<Of>("medicine"),
+  "not-labelled": ask<Of & { context: string; source: string }>("medicine"),
   "labelled-for": note<Of & { context: string; source: string }>(),
   "never-for-species": stop<Of & { context: string; source: string }>(),
-  "dose-unit-doubtful": ask<Of & { given: string; other: string }>(),
-  "dose-over-limit": ask<Rule>(),
-  "dose-under-limit": ask<Rule>(),
-  "dose-unusual": ask<Rule>(),
-  "doses-too-often": ask<Of & { every: number; limit: number; source: string }>(),
-  "doses-too-seldom": ask<Of & { every: number; limit: number; source: string }>(),
-  "days-over-limit": ask<Of & { days: number; limit: number; source: string }>(),
+  "dose-unit-doubtful": ask<Of & { given: string; other: string }>("medicine", "given"),
+  "dose-over-limit": ask<Rule>("medicine", "given"),
+  "dose-under-limit": ask<Rule>("medicine", "given"),
+  "dose-unusual": ask<Rule>("medicine", "given"),
+  "doses-too-often": ask<Of & { every: number; limit: number; source: string }>("medicine", "every"),
+  "doses-too-seldom": ask<Of & { every: number; limit: number; source: string }>("medicine", "every"),
+  "days-over-limit": ask<Of & { days: number; limit: number; source: string }>("medicine", "days"),
   "days-under-limit": note<Of & { days: number; limit: number; source: string }>(),
-  "doses-over-limit": ask<Of & { doses: number; limit: number; source: string }>(),
-  "weight-outside-limit": ask<Rule>(),
-  "age-outside-limit": ask<Of & { months: number; limit: string; source: string }>(),
+  "doses-over-limit": ask<Of & { doses: number; limit: number; source: string }>("medicine", "doses"),
+  "weight-outside-limit": ask<Rule>("medicine", "given"),
+  "age-outside-limit": ask<Of & { months: number; limit: string; source: string }>("medicine", "months"),
   "age-unknown": note<Of & { limit: string; source: string }>(),
 
   // Other medicines and allergies.
-  "never-together": ask<Of & { other: string; source: string }>(),
-  "too-soon-after": ask<Of & { other: string; ended: { day: string }; days: number; source: string }>(),
-  "allergy-known": ask<Of & { allergy: string }>(),
+  "never-together": ask<Of & { other: string; source: string }>("medicine", "other"),
+  "too-soon-after": ask<Of & { other: string; ended: { day: string }; days: number; source: string }>(
+    "medicine",
+    "other",
+  ),
+  "allergy-known": ask<Of & { allergy: string }>("medicine", "allergy"),
 };

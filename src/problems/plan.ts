@@ -26,7 +26,7 @@ export const planKinds = {
   "language-unknown": stop<{ given: string }>(),
   "discharge-not-today": ask<{ discharged: { day: string } }>(),
   "born-after-discharge": stop<{ born: string }>(),
-  "weight-implausible": ask<{ weight: string; species: string; least: string; most: string }>(),
+  "weight-implausible": ask<{ weight: string; species: string; least: string; most: string }>("weight"),
   "date-past": stop<{ given: { day: string }; discharged: { day: string } }>(),
   "reason-not-translated": note<{ language: string }>(),
   "allow-unknown": stop<{ given: string; near: readonly string[] }>(),

@@ -42,6 +42,9 @@ export type Outcome<T> = { value: T | null; problems: Problem[] };
 export const problem = <C extends Code>(code: C, at: Place, values: ValuesOf<C>): Problem =>
   ({ code, severity: kinds[code].severity, at, values }) as unknown as Problem;
 
+/** The values that a reason for going on must name, in order; none where the code alone will do. */
+export const namesOf = (code: Code): readonly string[] => kinds[code].names;
+
 export const codes = Object.keys(kinds) as Code[];
 export const isCode = (text: string): text is Code => Object.hasOwn(kinds, text);
 export const stops = (problems: readonly Problem[]): boolean => problems.some(({ severity }) => severity === "stop");
