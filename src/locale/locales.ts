@@ -5,10 +5,16 @@ import { type Outcome, type Problem, problem, stops } from "#problems/problem.js
 /** One namespace of one language: keys to messages, nested as its file nests them. */
 export type Messages = { [key: string]: string | Messages };
 
-/** The words of every language, by tag and then by namespace. */
-export type Locales = { tags: string[]; messages: Record<string, Record<string, Messages>>; words: i18n };
+/** The words of every language, by tag and then by namespace; texts: all that lies in the folders, by path. */
+export type Locales = {
+  tags: string[];
+  messages: Record<string, Record<string, Messages>>;
+  texts: Record<string, string>;
+  words: i18n;
+};
 
-const fileShape = /(?:^|\/)locales\/([A-Za-z0-9-]+)\/([a-z-]+)(?:\/[a-z-]+)?\.json$/;
+/** guard.json and status.json lie beside the words and are none. */
+const fileShape = /(?:^|\/)locales\/([A-Za-z0-9-]+)\/(?!guard\.json|status\.json)([a-z-]+)(?:\/[a-z-]+)?\.json$/;
 
 const isMessages = (value: unknown): value is Messages =>
   typeof value === "object" &&
@@ -34,7 +40,7 @@ export function openLocales(files: Record<string, string>): Outcome<Locales> {
     messages[tag] = { ...messages[tag], [namespace]: { ...messages[tag]?.[namespace], ...read.messages } };
   }
   if (stops(problems)) return { value: null, problems };
-  return { value: { tags: Object.keys(messages).sort(), messages, words: engine(messages) }, problems };
+  return { value: { tags: Object.keys(messages).sort(), messages, texts: files, words: engine(messages) }, problems };
 }
 
 function parse(text: string): { messages: Messages } | { detail: string } {

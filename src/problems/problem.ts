@@ -10,6 +10,7 @@ import { planKinds } from "./plan.js";
 import { renderKinds } from "./render.js";
 import { signKinds } from "./signs.js";
 import { tableKinds } from "./tables.js";
+import { translationKinds } from "./translation.js";
 import { visitKinds } from "./visits.js";
 
 /** Every problem the tool can tell, by code. Its sentence and hint are in locales/<tag>/problems/. */
@@ -25,6 +26,7 @@ const kinds = {
   ...composeKinds,
   ...renderKinds,
   ...commandKinds,
+  ...translationKinds,
 };
 
 type Kinds = typeof kinds;

@@ -1,0 +1,84 @@
+import { LineCounter, parseDocument } from "yaml";
+import type { Place } from "#problems/place.js";
+import { type Problem, problem } from "#problems/problem.js";
+import type { Locales, Messages } from "../locales.js";
+import { baseOf, source } from "../source.js";
+import { checkFigures } from "./figures.js";
+import { checkLength } from "./length.js";
+import { checkMarkup } from "./markup.js";
+import { checkContexts, checkPlurals } from "./plurals.js";
+import { type Rules, rulesOf } from "./rules.js";
+import { type Finding, type Form, formsOf, type Guard, type Sentence } from "./sentence.js";
+import { checkUntranslated } from "./untranslated.js";
+import { checkValues } from "./values.js";
+
+const guards: Guard[] = [
+  checkPlurals,
+  checkContexts,
+  checkValues,
+  checkMarkup,
+  checkFigures,
+  checkUntranslated,
+  checkLength,
+];
+
+/**
+ * What is wrong with a language as a translation of the source, each with its place in its file. A variant ("en-GB" where
+ * there is "en") says only what it says otherwise. The source itself is held to its own plurals and markup.
+ */
+export function guardTranslation(locales: Locales, tag: string): Problem[] {
+  const rules = rulesOf(locales, tag);
+  const isVariant = baseOf(tag, locales.tags) !== null;
+  return sentencesOf(locales, tag).flatMap((sentence) =>
+    findingsOf(sentence, rules, isVariant).map(({ form, found }) =>
+      problem(found.code, placeOfForm(locales, sentence.file, form), found.values as never),
+    ),
+  );
+}
+
+function findingsOf(sentence: Sentence, rules: Rules, isVariant: boolean): Finding[] {
+  const { name, own } = sentence;
+  if (own.length === 0) return isVariant ? [] : [missing("translation-missing", name, null)];
+  if (sentence.source.length === 0) return [missing("translation-extra", name, own[0] ?? null)];
+  return guards.flatMap((guard) => guard(sentence, rules));
+}
+
+const missing = (code: "translation-missing" | "translation-extra", key: string, form: Form | null): Finding => ({
+  form,
+  found: { code, values: { key } },
+});
+
+/** Every sentence of the source or of the language, file by file. */
+export function sentencesOf(locales: Locales, tag: string): Sentence[] {
+  const files = [source, tag].flatMap((each) => filesOf(locales, each));
+  return [...new Set(files)].flatMap((file) => {
+    const [from, into] = [source, tag].map((each) => formsIn(locales, `locales/${each}/${file}`));
+    const namespace = file.replace(/[/.].*$/, "");
+    return [...new Set([...(from?.keys() ?? []), ...(into?.keys() ?? [])])].map((stem) => ({
+      name: `${namespace}:${stem}`,
+      file: `locales/${tag}/${file}`,
+      source: from?.get(stem) ?? [],
+      own: into?.get(stem) ?? [],
+    }));
+  });
+}
+
+const beside = new Set(["guard.json", "status.json"]);
+
+const filesOf = ({ texts }: Locales, tag: string): string[] =>
+  Object.keys(texts)
+    .filter((path) => path.startsWith(`locales/${tag}/`) && path.endsWith(".json"))
+    .map((path) => path.slice(`locales/${tag}/`.length))
+    .filter((file) => !beside.has(file));
+
+const formsIn = ({ texts }: Locales, path: string): Map<string, Form[]> =>
+  formsOf(JSON.parse(texts[path] ?? "{}") as Messages);
+
+/** The line of a message; the top of its file where it is not there. */
+function placeOfForm({ texts }: Locales, file: string, form: Form | null): Place {
+  const counter = new LineCounter();
+  const node = form && parseDocument(texts[file] ?? "", { lineCounter: counter }).getIn(form.path, true);
+  const range = typeof node === "object" && node !== null && "range" in node ? (node.range as number[]) : null;
+  const { line, col } = range ? counter.linePos(range[0] ?? 0) : { line: 1, col: 1 };
+  return { file, line, column: col, length: range ? (range[1] ?? 0) - (range[0] ?? 0) : 1 };
+}
