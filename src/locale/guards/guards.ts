@@ -1,11 +1,10 @@
-import { LineCounter, parseDocument } from "yaml";
-import type { Place } from "#problems/place.js";
 import { type Problem, problem } from "#problems/problem.js";
 import type { Locales, Messages } from "../locales.js";
 import { baseOf, source } from "../source.js";
 import { checkFigures } from "./figures.js";
 import { checkLength } from "./length.js";
 import { checkMarkup } from "./markup.js";
+import { placeInJson } from "./place.js";
 import { checkContexts, checkPlurals } from "./plurals.js";
 import { type Rules, rulesOf } from "./rules.js";
 import { type Finding, type Form, formsOf, type Guard, type Sentence } from "./sentence.js";
@@ -31,7 +30,11 @@ export function guardTranslation(locales: Locales, tag: string): Problem[] {
   const isVariant = baseOf(tag, locales.tags) !== null;
   return sentencesOf(locales, tag).flatMap((sentence) =>
     findingsOf(sentence, rules, isVariant).map(({ form, found }) =>
-      problem(found.code, placeOfForm(locales, sentence.file, form), found.values as never),
+      problem(
+        found.code,
+        placeInJson(sentence.file, locales.texts[sentence.file] ?? "", form?.path ?? []),
+        found.values as never,
+      ),
     ),
   );
 }
@@ -73,12 +76,3 @@ const filesOf = ({ texts }: Locales, tag: string): string[] =>
 
 const formsIn = ({ texts }: Locales, path: string): Map<string, Form[]> =>
   formsOf(JSON.parse(texts[path] ?? "{}") as Messages);
-
-/** The line of a message; the top of its file where it is not there. */
-function placeOfForm({ texts }: Locales, file: string, form: Form | null): Place {
-  const counter = new LineCounter();
-  const node = form && parseDocument(texts[file] ?? "", { lineCounter: counter }).getIn(form.path, true);
-  const range = typeof node === "object" && node !== null && "range" in node ? (node.range as number[]) : null;
-  const { line, col } = range ? counter.linePos(range[0] ?? 0) : { line: 1, col: 1 };
-  return { file, line, column: col, length: range ? (range[1] ?? 0) - (range[0] ?? 0) : 1 };
-}
