@@ -18,7 +18,8 @@ import type { Outcome, Problem } from "#problems/problem.js";
 import { openTables, type Tables } from "#tables/tables.js";
 
 export { planJsonSchema } from "#plan/json-schema.js";
-export { clinicPath, readPlan, type Sources } from "#plan/read-plan.js";
+export { clinicPath, pricesPath, type Sources } from "#plan/read-clinic.js";
+export { readPlan } from "#plan/read-plan.js";
 export { staffLanguage } from "#plan/staff-language.js";
 export type { Source } from "#plan/text-of.js";
 export { type Reason, settle } from "#problems/settle.js";

@@ -14,17 +14,18 @@ export type Contents = {
 /** All files of one plan: those of each language, in a folder of its own where there are several, and their record. */
 export async function packageOf(contents: Contents, house: House): Promise<OutputFile[]> {
   const { drawn, facts, settled, texts } = contents;
-  const [plan = { file: "", bytes: new Uint8Array() }, clinic = null] = texts;
+  const text = (is: Text["is"]) => texts.find((one) => one.is === is) ?? null;
   const files = drawn.flatMap(({ asked, files }) =>
     drawn.length === 1 ? files : files.map(({ name, bytes }) => ({ name: `${asked}/${name}`, bytes })),
   );
   const reviewed = languages(house).filter(({ status }) => status === "reviewed");
-  const text = record({
+  const kept = record({
     version: await version(),
     caseId: facts.caseId,
     revision: facts.revision,
-    plan,
-    clinic,
+    plan: text("plan") ?? { file: "", bytes: new Uint8Array() },
+    clinic: text("clinic"),
+    prices: text("prices"),
     languages: drawn.map(({ language }) => ({
       language,
       review: reviewed.some(({ tag }) => tag === language) ? "reviewed" : "not reviewed",
@@ -32,5 +33,5 @@ export async function packageOf(contents: Contents, house: House): Promise<Outpu
     settled,
     files,
   });
-  return [...files, { name: "record.json", bytes: new TextEncoder().encode(text) }];
+  return [...files, { name: "record.json", bytes: new TextEncoder().encode(kept) }];
 }

@@ -24,7 +24,7 @@ export function checkShape<S extends z.ZodType>(
   function told(issue: Issue): Problem[] {
     const path = issue.path as Path;
     const at = placeAt(path);
-    const field = String(path.findLast((step) => typeof step === "string") ?? "plan");
+    const field = String([...prefix, ...path].findLast((step) => typeof step === "string") ?? "plan");
     const given = valueAt(data, path);
     if (issue.code === "custom") return [fault(issue.params, at)];
     if (issue.code === "unrecognized_keys") {

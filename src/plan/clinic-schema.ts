@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { percent, priceRange, shareOrAmount } from "./scalars/number.js";
-import { days, length, minutes, weight } from "./scalars/quantity.js";
+import { pricesSchema } from "./price-schema.js";
+import { percent, shareOrAmount } from "./scalars/number.js";
+import { days, length, minutes } from "./scalars/quantity.js";
 import { email, language, phone, told, words } from "./scalars/text.js";
 import { clock, day, hours } from "./scalars/time.js";
 
@@ -27,28 +28,6 @@ const holidays = z.strictObject({
 const partner = z.strictObject({ name: words, phone, address: z.array(words).max(6).default([]), hours: week });
 
 const closure = z.union([day, z.strictObject({ from: day, to: day, name: words.optional() })]);
-
-/** The price for animals up to a weight; the lightest band that holds the patient counts, else the row's own price. */
-const weightBand = z.strictObject({ "up to": weight, price: priceRange });
-
-/** What a visit costs more at a time: of the bands that fit, the first written counts. */
-const timeBand = z.strictObject({ when: z.enum(["after hours", "weekend"]), more: shareOrAmount });
-
-/** One row of the price list; per says what it is charged by. */
-const priced = z.strictObject({
-  item: words.describe("What the plan calls it: bandage change"),
-  name: told.optional().describe("What the owner reads, by language"),
-  price: priceRange,
-  "by weight": z.array(weightBand).max(20).default([]).describe("Prices for lighter animals"),
-  "by time": z.array(timeBand).max(2).default([]).describe("With per: visit, what is added at that time"),
-  per: z.enum(["once", "visit", "day", "unit"]).default("once"),
-  visit: words.optional().describe("The kind of visit it is charged for: bandage change"),
-  includes: z.array(words).max(20).default([]).describe("A package: what its price holds, such as bandage change x 5"),
-  tax: z
-    .union([words, z.array(words).min(1).max(5)])
-    .optional()
-    .describe("One or more names from taxes; without it the line is not taxed"),
-});
 
 /** A collar the clinic has in stock: how deep it is and which necks it fits. */
 const stocked = z.strictObject({
@@ -78,7 +57,7 @@ export const clinicSchema = z.strictObject({
   taxes: z
     .array(z.strictObject({ name: words, rate: percent, inclusive: z.enum(["yes", "no"]).default("no") }))
     .default([]),
-  prices: z.array(priced).default([]),
+  prices: z.union([words, pricesSchema]).default([]).describe("The price list, or the path of its file, from this one"),
   weekend: z.array(z.enum(weekdays)).max(7).default(["saturday", "sunday"]),
   estimate: z
     .strictObject({

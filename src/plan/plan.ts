@@ -2,9 +2,12 @@
 import type { z } from "zod";
 import type { Places } from "#problems/place.js";
 import type { clinicSchema } from "./clinic-schema.js";
+import type { pricesSchema } from "./price-schema.js";
 import type { planSchema } from "./schema.js";
 
-export type Clinic = z.output<typeof clinicSchema>;
+/** A profile as it was written: its prices may be the path of a file. */
+export type Profile = z.output<typeof clinicSchema>;
+export type Clinic = Omit<Profile, "prices"> & { prices: z.output<typeof pricesSchema> };
 type Written = z.output<typeof planSchema>;
 
 /** A plan with its clinic profile, and where every value of both was written ("clinic/..." for the profile's). */

@@ -7,6 +7,7 @@ import { shippedFiles } from "#io/shipped.js";
 const source = (file: string, text: string) => ({ file, bytes: new TextEncoder().encode(text) });
 const cat = readFileSync("examples/cat-abscess-at-home/plan.yaml", "utf8");
 const clinic = source("clinic.yaml", readFileSync("examples/clinic.yaml", "utf8"));
+const prices = source("prices.yaml", readFileSync("examples/prices.yaml", "utf8"));
 
 // What nobody counts by the piece goes home in a container, which needs words too.
 it.each([
@@ -18,7 +19,7 @@ it.each([
     .replace("    syringe: 0.1 mL\n", `    route: ${route}\n`)
     .replace("give: 1 mL", give);
   const house = openHouse(await shippedFiles()).value;
-  const plan = readPlan({ plan: source("plan.yaml", text), clinic }, { today: "2026-03-05" });
+  const plan = readPlan({ plan: source("plan.yaml", text), clinic, prices }, { today: "2026-03-05" });
   const facts = house && plan.value && compute(plan.value, house);
   expect([...plan.problems, ...(facts?.problems ?? [])].filter(({ severity }) => severity === "stop")).toEqual([]);
   for (const language of ["en", "es"] as const) {

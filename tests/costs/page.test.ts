@@ -10,6 +10,7 @@ const plan = (change: (clinic: string) => string = (same) => same) => {
     {
       plan: source("examples/dog-cheek-abscess/plan.yaml"),
       clinic: { file: "clinic.yaml", bytes: new TextEncoder().encode(clinic) },
+      prices: source("examples/prices.yaml"),
     },
     { today: "2026-03-02" },
   );

@@ -13,7 +13,8 @@ export const table = opened.value;
 
 export function example(name: string): Plan {
   const plan = bytes(`examples/${name}/plan.yaml`);
-  const { value, problems } = readPlan({ plan, clinic: bytes("examples/clinic.yaml") }, { today: "2026-03-02" });
+  const [clinic, prices] = [bytes("examples/clinic.yaml"), bytes("examples/prices.yaml")];
+  const { value, problems } = readPlan({ plan, clinic, prices }, { today: "2026-03-02" });
   if (!value) throw new Error(JSON.stringify(problems));
   return value;
 }

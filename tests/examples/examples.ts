@@ -18,6 +18,7 @@ export function factsOf(name: (typeof cases)[number], clinic?: string): Facts {
     {
       plan: source(`examples/${name}/plan.yaml`),
       clinic: clinic === undefined ? profile : { ...profile, bytes: new TextEncoder().encode(clinic) },
+      prices: source("examples/prices.yaml"),
     },
     { today: "2026-03-02" },
   );

@@ -4,12 +4,17 @@ import { readPlan } from "#plan/read-plan.js";
 export const bytes = (text: string) => new TextEncoder().encode(text);
 
 export const clinicText = readFileSync("examples/clinic.yaml", "utf8");
+export const pricesText = readFileSync("examples/prices.yaml", "utf8");
 export const dogText = readFileSync("examples/dog-cheek-abscess/plan.yaml", "utf8");
 
 /** Reads a plan written in a test, with the examples' clinic. */
 export const read = (text: string, clinic = clinicText, today = "2026-03-02") =>
   readPlan(
-    { plan: { file: "plan.yaml", bytes: bytes(text) }, clinic: { file: "clinic.yaml", bytes: bytes(clinic) } },
+    {
+      plan: { file: "plan.yaml", bytes: bytes(text) },
+      clinic: { file: "clinic.yaml", bytes: bytes(clinic) },
+      prices: { file: "prices.yaml", bytes: bytes(pricesText) },
+    },
     { today },
   );
 

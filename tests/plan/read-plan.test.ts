@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { clinicPath, readPlan } from "#plan/read-plan.js";
+import { clinicPath } from "#plan/read-clinic.js";
+import { readPlan } from "#plan/read-plan.js";
 import { bytes, clinicText, dogText, read, seen } from "./help.js";
 
 describe("a plan that reads", () => {

@@ -16,6 +16,7 @@ const input: RecordInput = {
   revision: 2,
   plan: { file: "cases/Lucia Ferrer/plan.yaml", bytes: bytes("abc") },
   clinic: { file: "cases/clinic.yaml", bytes: bytes("") },
+  prices: { file: "cases/prices.yaml", bytes: bytes("abc") },
   languages: [
     { language: "es", review: "not reviewed" },
     { language: "en", review: "not reviewed" },
@@ -55,6 +56,9 @@ const record = `{
   },
   "clinic": {
     "sha256": "${ofNothing}"
+  },
+  "prices": {
+    "sha256": "${ofAbc}"
   },
   "languages": [
     {

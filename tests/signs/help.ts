@@ -18,6 +18,7 @@ if (!read.value) throw new Error(JSON.stringify(read.problems));
 export const tables = read.value;
 
 const clinic = readFileSync("examples/clinic.yaml", "utf8");
+const prices = readFileSync("examples/prices.yaml");
 const bytes = (text: string) => new TextEncoder().encode(text);
 
 /** A plan with this care, one line of it an entry; patient and the rest of the file may be changed. */
@@ -32,7 +33,11 @@ care:
 ${care.map((line) => `  - { ${line} }`).join("\n")}
 ${rest}`;
   const { value, problems } = readPlan(
-    { plan: { file: "plan.yaml", bytes: bytes(text) }, clinic: { file: "clinic.yaml", bytes: bytes(clinic) } },
+    {
+      plan: { file: "plan.yaml", bytes: bytes(text) },
+      clinic: { file: "clinic.yaml", bytes: bytes(clinic) },
+      prices: { file: "prices.yaml", bytes: prices },
+    },
     { today: "2026-03-02" },
   );
   if (!value) throw new Error(JSON.stringify(problems));

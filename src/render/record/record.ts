@@ -13,6 +13,8 @@ export type RecordInput = {
   plan: Source;
   /** null where the clinic profile is written in the plan. */
   clinic: Source | null;
+  /** null where the price list is written in the clinic profile. */
+  prices: Source | null;
   languages: readonly { language: string; review: "reviewed" | "not reviewed" }[];
   settled: Pick<Settled, "allowed" | "notes">;
   /** Every file that was handed over, but this one. */
@@ -24,11 +26,11 @@ type Source = { file: string; bytes: Uint8Array };
  * record.json: what was made from what, and what was gone past and why. The same input gives the same bytes. It adds no name
  * and no address of anybody's: the plan stands under its hash and not under its path, which may hold the owner's name.
  */
-export function renderRecord({ plan, clinic, languages, settled, files, ...input }: RecordInput): string {
+export function renderRecord({ plan, clinic, prices, languages, settled, files, ...input }: RecordInput): string {
   const told = ({ code, severity, at, values }: Problem, reason: string | null) => ({
     code,
     severity,
-    at: placeIn(at, plan, clinic),
+    at: placeIn(at, { plan, clinic, prices }),
     values: Object.fromEntries(Object.entries(values).toSorted(by(([name]) => name))),
     reason,
   });
@@ -39,6 +41,7 @@ export function renderRecord({ plan, clinic, languages, settled, files, ...input
     revision: input.revision,
     plan: { sha256: sha256(plan.bytes) },
     clinic: clinic && { sha256: sha256(clinic.bytes) },
+    prices: prices && { sha256: sha256(prices.bytes) },
     languages: languages.toSorted(by(({ language }) => language)).map(({ language, review }) => ({ language, review })),
     problems: [
       ...settled.allowed.map(({ problem, reason }) => told(problem, reason)),
@@ -53,8 +56,8 @@ export function renderRecord({ plan, clinic, languages, settled, files, ...input
 
 const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
-function placeIn({ file, line, column, length }: Place, plan: Source, clinic: Source | null) {
-  const within = file === plan.file ? "plan" : file === clinic?.file ? "clinic" : "tables";
+function placeIn({ file, line, column, length }: Place, sources: Record<string, Source | null>) {
+  const [within = "tables"] = Object.entries(sources).find(([, source]) => source?.file === file) ?? [];
   return { in: within, line, column, length };
 }
 
