@@ -56,8 +56,9 @@ async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOpt
 
   const files = await packageOf({ ...drawn.value, texts: one.texts, settled }, desk.house);
   const written = await writeWhole(folder, files);
-  report(desk, { ...one, texts: [] }, { open: written.problems, allowed: [], notes: [] });
-  return tell(desk, one, { ...settled, open: written.problems }, written.value ?? []);
+  const { open, notes } = settle(written.problems, []);
+  report(desk, { ...one, texts: [] }, { open, allowed: [], notes });
+  return tell(desk, one, { ...settled, open }, written.value ?? []);
 }
 
 /** Names the files written, or says why there are none. */

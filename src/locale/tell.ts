@@ -1,15 +1,30 @@
 import type { Problem } from "#problems/problem.js";
 import type { Voice } from "./voice.js";
+import { MissingWords } from "./words.js";
 
 /** A problem in words: what is wrong, and what to do about it. */
 export type ToldProblem = { what: string; hint: string };
 
-/** Words a problem: problems:<code>.what and .hint; .hint_none, if there is one, where nothing near is known. */
+/**
+ * Words a problem: problems:<code>.what and .hint; .hint_none, if there is one, where nothing near is known. Where its words
+ * are missing its code and values are told as they are: a problem is never lost.
+ */
 export function tellProblem({ code, values }: Problem, voice: Voice): ToldProblem {
   const shown = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, show(value, voice)]));
   const empty = Object.values(values).some((value) => Array.isArray(value) && value.length === 0);
   const chosen = empty ? { ...shown, context: "none" } : shown;
-  return { what: voice.say(`problems:${code}.what`, chosen), hint: voice.say(`problems:${code}.hint`, chosen) };
+  try {
+    return { what: voice.say(`problems:${code}.what`, chosen), hint: voice.say(`problems:${code}.hint`, chosen) };
+  } catch (error) {
+    if (!(error instanceof MissingWords)) throw error;
+    return { what: plainly(code, shown), hint: "" };
+  }
+}
+
+/** "unit-missing (given: 24.6; units: kg or lb)": a problem nobody has put into words must still be told. */
+function plainly(code: string, shown: Record<string, string | number>): string {
+  const values = Object.entries(shown).map(([name, value]) => `${name}: ${value}`);
+  return values.length > 0 ? `${code} (${values.join("; ")})` : code;
 }
 
 function show(value: unknown, voice: Voice): string | number {

@@ -1,4 +1,4 @@
-import { stop } from "./kind.js";
+import { note, stop } from "./kind.js";
 
 type Nothing = Record<never, never>;
 /** detail: the system's own short code, such as EIO. */
@@ -18,4 +18,7 @@ export const fileKinds = {
   "out-forbidden": stop<{ path: string }>(),
   "out-full": stop<{ path: string }>(),
   "out-failed": stop<Failed>(),
+  "out-busy": stop<{ path: string }>(),
+  "out-stale-removed": note<{ path: string }>(),
+  "out-changed-kept": note<{ path: string }>(),
 };
