@@ -31,7 +31,7 @@ export type Fonts = Record<"pdfRegular" | "pdfBold" | "webRegular" | "webBold", 
 /** All that ships with the tool, checked once: tables, templates, words and fonts. */
 export type House = { tables: Tables; templates: Templates; locales: Locales; fonts: Fonts };
 
-export const formats = ["pdf", "html", "text", "ics"] as const;
+export const formats = ["pdf", "html", "text", "ics", "eml"] as const;
 export type Format = (typeof formats)[number];
 /** document: the name of the files, "handout" unless it is the estimate alone. */
 export type RenderOptions = {
@@ -75,9 +75,12 @@ export const compute = (plan: Plan, house: House): Outcome<Facts> => computeFact
 export const compose = (
   facts: Facts,
   house: House,
-  { language, document = "handout" }: { language: string; document?: Document | undefined },
+  { language, document = "handout", staffToo = false }: ComposeOptions,
 ): Outcome<Handout> =>
-  composeHandout(facts, { language, document, templates: house.templates, locales: house.locales });
+  composeHandout(facts, { language, document, staffToo, templates: house.templates, locales: house.locales });
+
+/** staffToo: the e-mail also says it in the language of the clinic's staff. */
+export type ComposeOptions = { language: string; document?: Document | undefined; staffToo?: boolean | undefined };
 
 /** Draws the handout in each format. Renderers are loaded only when they are asked for. */
 export async function render(handout: Handout, house: House, options: RenderOptions): Promise<Outcome<OutputFile[]>> {
@@ -109,6 +112,20 @@ const renderers: Record<Format, Renderer> = {
     if (handout.events.length === 0) return { value: [], problems: [] };
     const { renderCalendar } = await import("#render/calendar/calendar.js");
     return file("rechecks.ics", renderCalendar(handout));
+  },
+  async eml(handout, house, options) {
+    const attached = await render(handout, house, { ...options, formats: ["pdf", "html", "ics"] });
+    if (!attached.value) return attached;
+    const bytesOf = (suffix: string) => attached.value?.find(({ name }) => name.endsWith(suffix))?.bytes ?? null;
+    const calendar = bytesOf(".ics");
+    const { renderEmail } = await import("#render/email/email.js");
+    const { value, problems } = await renderEmail(handout, {
+      pdf: bytesOf(".pdf"),
+      html: bytesOf(".html"),
+      calendar: calendar && new TextDecoder().decode(calendar),
+    });
+    const { document = "handout" } = options;
+    return { value: value && [{ name: `${document}.eml`, bytes: value }], problems };
   },
 };
 

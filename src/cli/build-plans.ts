@@ -42,13 +42,14 @@ function refuseUnknown(asked: readonly string[], { house }: Desk, refuse: Refuse
 }
 
 async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOptions): Promise<ExitCode> {
-  const { format, largePrint: large = false, language, only, paper } = options;
+  const { format, largePrint: large = false, language, only, paper, staffLanguage: staffToo } = options;
   const drawn = await draw(one.plan, desk.house, {
     formats: format,
     large,
     languages: language,
     paper,
     document: only,
+    staffToo,
   });
   const settled = settle(drawn.problems, [...(one.plan.value?.allow ?? []), ...options.allow]);
   report(desk, one, settled);

@@ -8,6 +8,8 @@ Files written:
   handout.pdf, handout.html, handout.txt   the handout, for paper, screen and e-mail
   estimate.pdf, .html, .txt                these alone with --only estimate
   rechecks.ics                             the visits, for the owner's calendar
+  handout.eml                              the e-mail to the owner, a draft, with the
+                                           papers attached: --format eml, or with others
   record.json                              what was handed over: the plan's hash, the
                                            problems and reasons, each file's SHA-256
 One plan goes straight into DIR; of several, each goes into a folder of DIR named
@@ -40,12 +42,14 @@ export const buildCommand = (done: (code: ExitCode) => void): Command => {
         .default([], "the owner's"),
     )
     .addOption(
-      new Option("-f, --format <list>", `some of ${formats.join(",")}`)
-        .argParser(formatsArgument)
-        .default([...formats], "all"),
+      new Option("-f, --format <list>", `some of ${formats.join(",")}`).argParser(formatsArgument).default(
+        formats.filter((format) => format !== "eml"),
+        "all but eml",
+      ),
     )
     .addOption(new Option("--paper <size>", "the size of the page (default: the clinic's)").choices(["letter", "a4"]))
     .addOption(new Option("--only <part>", "build this part alone, as a page of its own").choices(["estimate"]))
+    .option("--staff-language", "the e-mail says it in the staff's language too")
     .option("--large-print", "larger letters, for a reader who needs them")
     .addHelpText("after", manual)
     .action(async (plans: string[], options: BuildOptions) => {

@@ -16,7 +16,11 @@ import { follow } from "./follow.js";
 export type Drawn = { asked: string; language: string; files: OutputFile[] };
 
 /** The paper is the clinic's own unless another is asked for; the language is the owner's unless some are. */
-export type Wanted = Omit<RenderOptions, "paper"> & { paper: RenderOptions["paper"] | undefined; languages: string[] };
+export type Wanted = Omit<RenderOptions, "paper"> & {
+  paper: RenderOptions["paper"] | undefined;
+  languages: string[];
+  staffToo: boolean | undefined;
+};
 
 /** Draws a plan in every language wanted. A problem that several of them meet is told once. */
 export async function draw(
@@ -38,8 +42,14 @@ export async function draw(
   return { value, problems: problems.filter((one, i) => problems.findIndex((o) => isDeepStrictEqual(o, one)) === i) };
 }
 
-async function drawOne(facts: Facts, house: House, asked: string, options: RenderOptions): Promise<Outcome<Drawn>> {
-  const handout = compose(facts, house, { language: asked, document: options.document });
+async function drawOne(
+  facts: Facts,
+  house: House,
+  asked: string,
+  options: Wanted & RenderOptions,
+): Promise<Outcome<Drawn>> {
+  const { document, staffToo } = options;
+  const handout = compose(facts, house, { language: asked, document, staffToo });
   const files = await follow(handout, (handout) => render(handout, house, options));
   const language = handout.value?.language ?? asked;
   return { value: files.value && { asked, language, files: files.value }, problems: files.problems };

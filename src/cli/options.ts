@@ -14,6 +14,7 @@ export type BuildOptions = PlanOptions & {
   paper?: RenderOptions["paper"];
   only?: RenderOptions["document"];
   largePrint?: boolean;
+  staffLanguage?: boolean;
 };
 
 export const planOptions = (): Option[] => [

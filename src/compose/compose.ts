@@ -5,13 +5,21 @@ import { speak } from "#locale/voice.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import { eventsOf } from "./events.js";
 import { frameOf } from "./frame.js";
+import { letterOf } from "./letter.js";
 import { readMarkdown } from "./markdown.js";
 import { newPage } from "./page.js";
 import { sectionsOf } from "./sections.js";
 import type { Document, Templates } from "./templates.js";
 import { viewOf } from "./view.js";
 
-export type ComposeOptions = { language: string; document?: Document; templates: Templates; locales: Locales };
+/** staffToo: the letter also says it in the language of the clinic's staff. */
+export type ComposeOptions = {
+  language: string;
+  document?: Document;
+  staffToo?: boolean;
+  templates: Templates;
+  locales: Locales;
+};
 
 /**
  * Words the facts in one language. A language nobody has put into words yet is answered in English, and the page and the
@@ -19,7 +27,7 @@ export type ComposeOptions = { language: string; document?: Document; templates:
  * calendar; a plan without an estimate has none: "estimate-missing".
  */
 export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout> {
-  const { language, document = "handout", templates, locales } = options;
+  const { language, document = "handout", staffToo = false, templates, locales } = options;
   const problems: Problem[] = [];
   const told = new Set<string>();
   const report = (found: Problem) => {
@@ -36,6 +44,9 @@ export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout>
   const english = speak(locales, "en", facts.country).say;
   const sections = sectionsOf(readMarkdown(templates.markdownOf(page, document)), page.holes);
   const events = document === "estimate" ? [] : eventsOf(page);
-  const handout: Handout = { ...frameOf(page, english, document), sections, events };
+  const staff = speak(locales, facts.clinic.staffLanguage, facts.country);
+  const staffPage = staffToo && staff.language !== voice.language ? newPage(page.view, staff, report) : null;
+  const letter = letterOf(page, staffPage, templates);
+  const handout: Handout = { ...frameOf(page, english, document), sections, events, letter };
   return { value: stops(problems) ? null : handout, problems };
 }

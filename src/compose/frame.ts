@@ -4,8 +4,8 @@ import type { Say } from "#locale/words.js";
 import { type Page, plainOn } from "./page.js";
 import type { Document } from "./templates.js";
 
-/** All of a handout but its sections and events: titles, the running head, the notice about its translation. */
-export function frameOf(page: Page, english: Say, document: Document): Omit<Handout, "sections" | "events"> {
+/** All of a handout but its sections, events and letter: titles, the running head, the notice about its translation. */
+export function frameOf(page: Page, english: Say, document: Document): Omit<Handout, "sections" | "events" | "letter"> {
   const { view, voice } = page;
   return {
     language: voice.language,

@@ -10,7 +10,7 @@ import { rewrite } from "./rewrite.js";
 export type Document = "handout" | "estimate";
 
 /** The templates of the documents, checked and compiled once, ready for any number of pages. */
-export type Templates = { markdownOf: (page: Page, document?: Document) => string };
+export type Templates = { markdownOf: (page: Page, document?: Document | "letter") => string };
 
 const root = "handout/handout";
 

@@ -5,6 +5,7 @@
  * the value; it never formats, computes or drops one. The vocabulary is small on purpose: add a kind only when no renderer
  * can say a thing with the kinds there are.
  */
+import type { Letter } from "./letter.js";
 
 /** Where a value was written: "plan.yaml:14:11". */
 export type From = string;
@@ -129,4 +130,5 @@ export type Handout = {
   sections: Section[];
   events: Event[];
   calendarName: string;
+  letter: Letter;
 };

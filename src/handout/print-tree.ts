@@ -1,8 +1,9 @@
 import type { Block, Handout, Inline, Section } from "./handout.js";
+import type { Letter } from "./letter.js";
 
 /** The tree as text to read and compare: a node a line, values beside their words, so that a change shows where it is. */
 export function printTree(handout: Handout): string {
-  const { sections, events, subtitle, translationNotice, clinic, running, pageWords, ...rest } = handout;
+  const { sections, events, subtitle, translationNotice, clinic, running, pageWords, letter, ...rest } = handout;
   const head = { ...rest, running, pageWords, clinic };
   return [
     ...Object.entries(head).map(
@@ -14,10 +15,20 @@ export function printTree(handout: Handout): string {
     "",
     ...events.map((event) => `event ${JSON.stringify(event)}`),
     "",
+    ...letterLines(letter),
+    "",
   ]
     .map((text) => text.replaceAll("\r", "\\r").replaceAll("\n", "\\n"))
     .join("\n");
 }
+
+const letterLines = ({ parts, ...head }: Letter): string[] => [
+  `letter ${JSON.stringify(head)}`,
+  ...parts.flatMap(({ language, lead, sections }) => [
+    `${language}: ${line(lead)}`,
+    ...indent(sections.flatMap(sectionLines)),
+  ]),
+];
 
 const indent = (lines: string[]): string[] => lines.map((text) => `  ${text}`);
 

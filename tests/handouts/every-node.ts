@@ -1,4 +1,5 @@
 import type { Handout, Inline, MonthDay } from "#handout/handout.js";
+import { plainLetter } from "./letter.js";
 
 /** A name that tries to become Markdown, a template, markup, a header and a path. It must print literally everywhere. */
 export const hostile = "**Rex** {{x}} <b> \r\nBcc: a@example.org ../../etc & \"quoted\" 'single' `code`";
@@ -365,4 +366,5 @@ export const everyNode: Handout = {
     },
   ],
   calendarName: `Visits of ${hostile}`,
+  letter: plainLetter,
 };

@@ -1,4 +1,5 @@
 import type { Block, Cell, DayMark, Handout, Inline, Item, MonthDay, Section } from "#handout/handout.js";
+import { plainLetter } from "./letter.js";
 
 /**
  * A realistic sheet, written by hand as the pipeline would make it: an invented dog with a cheek abscess under a tie-over
@@ -421,4 +422,5 @@ export const paperDog: Handout = {
   ],
   events: [],
   calendarName: "Bramble's visits",
+  letter: plainLetter,
 };

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import type { Block, Cell, Handout, Inline, Item, Month, Section, Shape } from "#handout/handout.js";
+import { plainLetter } from "./letter.js";
 
 /**
  * Random sheets: every kind of node, in amounts from none to too many, with words from very short to longer than a line.
@@ -177,5 +178,6 @@ export const randomHandout: fc.Arbitrary<Handout> = fc
       sections,
       events: [],
       calendarName: "Visits",
+      letter: plainLetter,
     }),
   );
