@@ -36,7 +36,7 @@ async function replace(folder: string, files: readonly OutFile[]): Promise<Outco
     for (const { name, bytes } of files) await stage(join(staging, "after", name), bytes);
     // The record goes first and comes last: a folder that has one has all that it names.
     const moves = [
-      ...[...files.map(({ name }) => name), ...stale]
+      ...[...stale, ...files.map(({ name }) => name)]
         .toReversed()
         .map((name): Move => [name, folder, join(staging, "before")]),
       ...files.map(({ name }): Move => [name, join(staging, "after"), folder]),
