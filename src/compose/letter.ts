@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import type { Facts } from "#compute/facts.js";
-import type { Letter, LetterPart } from "#handout/letter.js";
+import type { Letter, LetterPart } from "#handout/handout.js";
 import { readMarkdown } from "./markdown.js";
 import { type Page, plainOn } from "./page.js";
 import { sectionsOf } from "./sections.js";

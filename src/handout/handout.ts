@@ -5,8 +5,6 @@
  * the value; it never formats, computes or drops one. The vocabulary is small on purpose: add a kind only when no renderer
  * can say a thing with the kinds there are.
  */
-import type { Letter } from "./letter.js";
-
 /** Where a value was written: "plan.yaml:14:11". */
 export type From = string;
 
@@ -105,6 +103,26 @@ export type Event = {
   /** Minutes before the start, each with the words to show. */
   alarms: { minutesBefore: number; text: string }[];
   from: From;
+};
+
+// ---- the e-mail ----------------------------------------------------------------------------------------------------
+
+export type Mailbox = { name: string; address: string };
+
+/** The same words once in each language: the owner's first. lead: what the words of another language begin with. */
+export type LetterPart = { language: string; direction: "ltr" | "rtl"; lead: Inline[]; sections: Section[] };
+
+/** The e-mail that the handout goes with. Its subject can be read by anybody, and so tells no diagnosis. */
+export type Letter = {
+  /** null where the plan, or the clinic profile, has no address. */
+  to: Mailbox | null;
+  from: Mailbox | null;
+  subject: string;
+  /** The same for every letter of one case, person, language and revision, and for no other; 64 hexadecimal digits. */
+  id: string;
+  /** The ids of the letters it takes the place of, oldest first. */
+  replaces: string[];
+  parts: LetterPart[];
 };
 
 // ---- the document -------------------------------------------------------------------------------------------------

@@ -1,5 +1,4 @@
-import type { Block, Handout, Inline, Section } from "./handout.js";
-import type { Letter } from "./letter.js";
+import type { Block, Handout, Inline, Letter, Section } from "./handout.js";
 
 /** The tree as text to read and compare: a node a line, values beside their words, so that a change shows where it is. */
 export function printTree(handout: Handout): string {

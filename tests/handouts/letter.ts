@@ -1,4 +1,4 @@
-import type { Letter } from "#handout/letter.js";
+import type { Letter } from "#handout/handout.js";
 
 /** A letter with nothing of interest in it, for handouts that are not about letters. */
 export const plainLetter: Letter = {

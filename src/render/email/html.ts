@@ -1,7 +1,6 @@
 import { toHtml } from "hast-util-to-html";
 import { h } from "hastscript";
-import type { Block, Inline, Section } from "#handout/handout.js";
-import type { Letter, LetterPart } from "#handout/letter.js";
+import type { Block, Inline, Letter, LetterPart, Section } from "#handout/handout.js";
 import { linesOf } from "#handout/walk.js";
 
 /** Mail programs drop style sheets: what a reader needs is on the elements. */

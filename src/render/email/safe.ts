@@ -1,4 +1,4 @@
-import type { Mailbox } from "#handout/letter.js";
+import type { Mailbox } from "#handout/handout.js";
 
 /** What could end a header line, or turn what follows it: a name is shown, and is never a header. */
 const unsafe = /[\p{Cc}\p{Zl}\p{Zp}\p{Surrogate}\u202a-\u202e\u2066-\u2069]+/gu;

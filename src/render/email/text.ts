@@ -1,5 +1,4 @@
-import type { Block, Section } from "#handout/handout.js";
-import type { Letter, LetterPart } from "#handout/letter.js";
+import type { Block, Letter, LetterPart, Section } from "#handout/handout.js";
 import { linesOf, wordsOf } from "#handout/walk.js";
 
 /** The letter as plain text, each language under the one before. Readers wrap it themselves. */
