@@ -1,4 +1,4 @@
-import type { Block, Cell, Inline, Item, Paragraph as Written } from "#handout/handout.js";
+import type { Block, Cell, Inline, Item, Leaf, Paragraph as Written } from "#handout/handout.js";
 import type { Holes } from "./holes.js";
 import { inlinesOf } from "./inlines.js";
 import type { Content, MarkdownList, MarkdownTable, Paragraph } from "./markdown.js";
@@ -6,7 +6,7 @@ import type { Content, MarkdownList, MarkdownTable, Paragraph } from "./markdown
 type Role = Written["role"];
 
 /** The block kinds a template may name, `:::lead`. */
-export const containers = ["lead", "small", "table"] as const;
+export const containers = ["lead", "small", "table", "columns", "column"] as const;
 
 /** Blocks of Markdown as blocks of the handout. */
 export const blocksOf = (children: readonly Content[], holes: Holes, role: Role = "body"): Block[] =>
@@ -22,6 +22,7 @@ function blockOf(child: Content, holes: Holes, role: Role): Block[] {
       return [table(child, [], holes)];
     case "containerDirective":
       if (child.name === "table") return captioned(child.children, holes);
+      if (child.name === "columns") return [{ kind: "columns", columns: columnsOf(child.children, holes) }];
       return blocksOf(child.children, holes, child.name === "lead" || child.name === "small" ? child.name : role);
     default:
       return [];
@@ -56,6 +57,14 @@ function itemOf([first, ...rest]: Paragraph[], ticked: boolean, holes: Holes): I
     ? { inlines, note: notes.flatMap((note, i) => (i === 0 ? note : [space, ...note])) }
     : { inlines };
 }
+
+/** The `:::column`s inside `::::columns`; what stands between them belongs to none and is a column of its own. */
+const columnsOf = (children: readonly Content[], holes: Holes): Leaf[][] =>
+  children
+    .map((child) =>
+      blocksOf([child], holes).flatMap((block) => (block.kind === "columns" ? block.columns.flat() : [block])),
+    )
+    .filter((blocks) => blocks.length > 0);
 
 const space: Inline = { kind: "text", text: " " };
 

@@ -1,3 +1,4 @@
+import type { Contact } from "#compute/facts.js";
 import type { Handout, Inline } from "#handout/handout.js";
 import { languageName } from "#locale/language-name.js";
 import type { Say } from "#locale/words.js";
@@ -15,7 +16,7 @@ export function frameOf(page: Page, english: Say, document: Document): Omit<Hand
     running: {
       patient: view.patient.name,
       date: voice.wholeDay(view.discharged.slice(0, 10)),
-      clinic: view.clinic.name,
+      clinic: whomToRing(page),
     },
     pageWords: pageWords(page),
     issued: view.discharged,
@@ -28,6 +29,15 @@ export function frameOf(page: Page, english: Say, document: Document): Omit<Hand
 }
 
 const text = (words: string): Inline => ({ kind: "text", text: words });
+
+/** The numbers to ring, on every page: the reader who needs one may hold any of them. */
+function whomToRing(page: Page): string {
+  const { view, voice } = page;
+  const numberOf = (hours: Contact["when"]): string =>
+    voice.phone(view.contacts.find(({ when }) => when === hours)?.phone ?? view.clinic.phone);
+  const values = { open: numberOf("open"), closed: numberOf("after-hours"), clinic: view.clinic.name };
+  return plainOn(page, "handout:running", values);
+}
 
 /** "Dog, spayed female, 6 years and 9 months, 24.6 kg" */
 function subtitle(page: Page): string {

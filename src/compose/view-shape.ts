@@ -7,7 +7,7 @@ export const viewShapes = {
     },
     ringToday: ["Sign"],
     tellAtVisit: ["Sign"],
-    partsOfDay: ["PartOfDay"],
+    timesOfDay: ["TimesOfDay"],
     remedies: ["Remedy"],
     ofEveryMedicine: ["Statement"],
     due: ["Due"],
@@ -76,8 +76,8 @@ export const viewShapes = {
     column: "number",
     length: "number",
   },
-  PartOfDay: {
-    part: "DayPart",
+  TimesOfDay: {
+    times: ["DayPart"],
     steps: ["Step"],
   },
   DayPart: {

@@ -9,8 +9,8 @@ export type Remedy = {
   from: Place;
 };
 
-/** What is done at one part of the day, or whenever it is needed. */
-export type PartOfDay = { part: DayPart; steps: Step[] };
+/** What is done at the same times of the day. */
+export type TimesOfDay = { times: DayPart[]; steps: Step[] };
 
 /** A dose that is due, beside the medicine it is of. */
 export type Due = { dose: Dose; medicine: Medicine; from: Place };
@@ -24,7 +24,7 @@ export type View = Facts & {
   goNow: { first: Sign[]; rest: Sign[] };
   ringToday: Sign[];
   tellAtVisit: Sign[];
-  partsOfDay: PartOfDay[];
+  timesOfDay: TimesOfDay[];
   remedies: Remedy[];
   /** What is to be known of every medicine, told once where there are several. */
   ofEveryMedicine: Statement[];
@@ -50,9 +50,7 @@ export function viewOf(facts: Facts): View {
     goNow: { first: now.slice(0, firstSigns), rest: now.slice(firstSigns) },
     ringToday: signs("today"),
     tellAtVisit: signs("visit"),
-    partsOfDay: partOrder
-      .map((part) => ({ part, steps: facts.steps.filter(({ times }) => times.includes(part)) }))
-      .filter(({ steps }) => steps.length > 0),
+    timesOfDay: timesOfDay(facts.steps),
     remedies: facts.medicines.map((medicine) => remedy(medicine, facts, ofEveryMedicine)),
     ofEveryMedicine,
     due: dueNext(facts),
@@ -68,6 +66,20 @@ export function viewOf(facts: Facts): View {
       visits: facts.course.visits.length > 0,
     },
   };
+}
+
+/** Steps under all the times of day they are done at: earliest first, and what is done most often before the rest. */
+function timesOfDay(steps: Step[]): TimesOfDay[] {
+  const groups = new Map<string, TimesOfDay>();
+  for (const step of steps) {
+    const times = partOrder.filter((part) => step.times.includes(part));
+    const key = times.join(" ");
+    const group = groups.get(key) ?? { times, steps: [] };
+    group.steps.push(step);
+    groups.set(key, group);
+  }
+  const first = ({ times: [time] }: TimesOfDay) => partOrder.indexOf(time ?? "any");
+  return [...groups.values()].sort((one, other) => first(one) - first(other) || other.times.length - one.times.length);
 }
 
 /** The statements that stand under each of several medicines; none where there is only one. */

@@ -1,4 +1,4 @@
-import type { Block, Handout, Section } from "./handout.js";
+import type { Handout, Leaf, Section } from "./handout.js";
 import { blocksIn, inlinesIn, linesOf, sectionsIn, wordsOf } from "./walk.js";
 
 /** What is wrong with a handout as a tree: faults of the tool, not of a plan. None in a sound one. */
@@ -23,7 +23,7 @@ const sectionFaults = ({ id, title, blocks }: Section): string[] => [
   ...(blocks.length === 0 ? [`section ${id} is empty`] : []),
 ];
 
-function blockFaults(block: Block): string[] {
+function blockFaults(block: Leaf): string[] {
   if (block.kind === "table") {
     const wrong = [...block.rows, ...block.foot].filter((row) => row.length !== block.head.length).length;
     return [

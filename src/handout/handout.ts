@@ -74,7 +74,12 @@ export type Figure = {
 /** Rules to write on, each with its label underneath. */
 export type Signature = { kind: "signature"; lines: Inline[][] };
 
-export type Block = Paragraph | List | Table | Month | Figure | Signature;
+/** A block that holds words and no other block. */
+export type Leaf = Paragraph | List | Table | Month | Figure | Signature;
+/** Blocks that stand beside each other where there is room, and under each other where there is none. Read in order. */
+export type Columns = { kind: "columns"; columns: Leaf[][] };
+
+export type Block = Leaf | Columns;
 
 /** urgent: printed first and larger. level 2 is a section of the page, 3 a part of one. */
 export type Section = {

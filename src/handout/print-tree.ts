@@ -68,6 +68,8 @@ function blockLines(block: Block): string[] {
         `  alt: ${block.alt}`,
         `  shapes: ${block.shapes.length}, labels: ${block.labels.map(({ text }) => text).join(" / ")}`,
       ];
+    case "columns":
+      return block.columns.flatMap((column) => ["column:", ...indent(column.flatMap(blockLines))]);
     case "signature":
       return block.lines.map((words) => `sign: ${line(words)}`);
   }

@@ -1,4 +1,4 @@
-import type { Block, Handout, Inline, Section } from "./handout.js";
+import type { Block, Handout, Inline, Leaf, Section } from "./handout.js";
 
 /** Every section, outer before inner, in the order of the page. */
 export function* sectionsIn(handout: Pick<Handout, "sections">): Generator<Section> {
@@ -11,18 +11,19 @@ export function* sectionsIn(handout: Pick<Handout, "sections">): Generator<Secti
   yield* parts(handout.sections);
 }
 
-/** Every block that is not a section, in the order of the page. */
-export function* blocksIn(handout: Pick<Handout, "sections">): Generator<Block> {
-  const within = function* (blocks: readonly (Block | Section)[]): Generator<Block> {
+/** Every block that holds no other, in the order of the page. */
+export function* blocksIn(handout: Pick<Handout, "sections">): Generator<Leaf> {
+  const within = function* (blocks: readonly (Block | Section)[]): Generator<Leaf> {
     for (const block of blocks)
       if (block.kind === "section") yield* within(block.blocks);
+      else if (block.kind === "columns") yield* within(block.columns.flat());
       else yield block;
   };
   yield* within(handout.sections);
 }
 
 /** The lines of a block, each a list of inlines: a paragraph has one, a table one for every cell. */
-export function linesOf(block: Block): Inline[][] {
+export function linesOf(block: Leaf): Inline[][] {
   switch (block.kind) {
     case "paragraph":
       return [block.inlines];

@@ -68,6 +68,20 @@ export const everyNode: Handout = {
           inlines: [{ kind: "phone", e164: "+13125550142", text: "(312) 555-0142", from }],
         },
         {
+          kind: "columns",
+          columns: [
+            [
+              { kind: "paragraph", role: "body", inlines: [text("In the day")] },
+              {
+                kind: "list",
+                mark: "bullet",
+                items: [{ inlines: [text("The desk")] }, { inlines: [strong(hostile)] }],
+              },
+            ],
+            [{ kind: "paragraph", role: "small", inlines: [text("In the night, "), halfTablet] }],
+          ],
+        },
+        {
           kind: "list",
           mark: "bullet",
           items: [

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { Block, Cell, Handout, Inline, Item, Month, Section, Shape } from "#handout/handout.js";
+import type { Block, Cell, Handout, Inline, Item, Leaf, Month, Section, Shape } from "#handout/handout.js";
 import { plainLetter } from "./letter.js";
 
 /**
@@ -38,7 +38,7 @@ const item: fc.Arbitrary<Item> = fc
   .map(([inlines, note]) => (note ? { inlines, note } : { inlines }));
 const align = fc.constantFrom<Cell["align"]>("start", "center", "end");
 
-const table: fc.Arbitrary<Block> = fc
+const table: fc.Arbitrary<Leaf> = fc
   .record({
     columns: fc.integer({ min: 1, max: 12 }),
     rows: fc.integer({ min: 0, max: 40 }),
@@ -91,7 +91,7 @@ const month: fc.Arbitrary<Month> = fc.record({
   ),
 });
 
-const figure: fc.Arbitrary<Block> = fc.record({
+const figure: fc.Arbitrary<Leaf> = fc.record({
   kind: fc.constant("figure" as const),
   id: fc.constant("drawing"),
   width: fc.integer({ min: 60, max: 900 }),
@@ -111,7 +111,7 @@ const figure: fc.Arbitrary<Block> = fc.record({
   caption: line(10),
 });
 
-const block: fc.Arbitrary<Block> = fc.oneof(
+const leaf: fc.Arbitrary<Leaf> = fc.oneof(
   fc.record({
     kind: fc.constant("paragraph" as const),
     role: fc.constantFrom("lead", "body", "small"),
@@ -127,6 +127,11 @@ const block: fc.Arbitrary<Block> = fc.oneof(
   figure,
   fc.record({ kind: fc.constant("signature" as const), lines: fc.array(line(4), { minLength: 1, maxLength: 6 }) }),
 );
+
+const columns: fc.Arbitrary<Block> = fc
+  .array(fc.array(leaf, { minLength: 1, maxLength: 3 }), { minLength: 1, maxLength: 3 })
+  .map((columns) => ({ kind: "columns", columns }));
+const block: fc.Arbitrary<Block> = fc.oneof({ weight: 6, arbitrary: leaf }, { weight: 1, arbitrary: columns });
 
 const part: fc.Arbitrary<Section> = fc.record({
   kind: fc.constant("section" as const),

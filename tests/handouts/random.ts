@@ -1,5 +1,18 @@
 import fc from "fast-check";
-import type { Block, Cell, Dose, Email, Handout, Inline, Item, Money, Phone, Section, When } from "#handout/handout.js";
+import type {
+  Block,
+  Cell,
+  Dose,
+  Email,
+  Handout,
+  Inline,
+  Item,
+  Leaf,
+  Money,
+  Phone,
+  Section,
+  When,
+} from "#handout/handout.js";
 import { everyNode, hostile } from "./every-node.js";
 
 const from = "plan.yaml:1:1";
@@ -14,7 +27,7 @@ export const latinWords = fc.oneof(
 /** A random handout: nested sections, every kind of block, lines of every kind of inline. */
 export const randomHandout = (words: fc.Arbitrary<string> = latinWords): fc.Arbitrary<Handout> => {
   const day = fc.integer({ min: 1, max: 28 }).map((n) => `2026-03-${String(n).padStart(2, "0")}`);
-  const leaf: fc.Arbitrary<Inline> = fc.oneof(
+  const small: fc.Arbitrary<Inline> = fc.oneof(
     words.map((text) => ({ kind: "text" as const, text })),
     words.map((text) => ({ kind: "text" as const, text, strong: true as const })),
     words.map((label) => ({ kind: "tick" as const, label: `tick ${label}` })),
@@ -53,9 +66,9 @@ export const randomHandout = (words: fc.Arbitrary<string> = latinWords): fc.Arbi
       from: fc.constant(from),
     }),
   );
-  const leaves = fc.array(leaf, { maxLength: 4 });
+  const leaves = fc.array(small, { maxLength: 4 });
   const inline: fc.Arbitrary<Inline> = fc.oneof(
-    { weight: 6, arbitrary: leaf },
+    { weight: 6, arbitrary: small },
     { weight: 2, arbitrary: leaves.map((inlines) => ({ kind: "statement" as const, id: "sign", inlines, from })) },
     { weight: 1, arbitrary: leaves.map((inlines) => ({ kind: "passage" as const, language: "es", inlines })) },
   );
@@ -70,7 +83,7 @@ export const randomHandout = (words: fc.Arbitrary<string> = latinWords): fc.Arbi
     const rows = (max: number) => fc.array(cells, { maxLength: max });
     return fc.record({ kind: fc.constant("table" as const), caption: line, head: cells, rows: rows(4), foot: rows(2) });
   });
-  const block: fc.Arbitrary<Block> = fc.oneof(
+  const leaf: fc.Arbitrary<Leaf> = fc.oneof(
     fc.record({
       kind: fc.constant("paragraph" as const),
       role: fc.constantFrom("lead", "body", "small"),
@@ -83,6 +96,15 @@ export const randomHandout = (words: fc.Arbitrary<string> = latinWords): fc.Arbi
     }),
     table,
     fc.record({ kind: fc.constant("signature" as const), lines: fc.array(line, { minLength: 1, maxLength: 3 }) }),
+  );
+  const block: fc.Arbitrary<Block> = fc.oneof(
+    { weight: 5, arbitrary: leaf },
+    {
+      weight: 1,
+      arbitrary: fc
+        .array(fc.array(leaf, { minLength: 1, maxLength: 3 }), { minLength: 1, maxLength: 3 })
+        .map((columns) => ({ kind: "columns" as const, columns })),
+    },
   );
   const sections = <B extends Block | Section>(level: 2 | 3, blocks: fc.Arbitrary<B>): fc.Arbitrary<Section> =>
     fc.record({

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Leaf } from "#handout/handout.js";
 import { layout } from "#render/pdf/layout.js";
 import type { Mark, PlacedPiece } from "#render/pdf/piece.js";
 import { colours, sheetOf } from "#render/pdf/sheet.js";
@@ -55,7 +56,7 @@ function faultsOf(placed: PlacedPiece[], options: Cut): string[] {
       hold(box.x >= 54 - near, `"${textOf(mark)}" begins left of the margin`);
       hold(box.x + box.width <= sheet.width - 54 + 0.5 + hanging, `"${textOf(mark)}" runs over the right margin`);
       if (mark.kind !== "text") continue;
-      const least = piece.what === "row" ? 10 : piece.what === "running" ? 10.5 : piece.what === "figure" ? 0 : 12;
+      const least = tagOf(mark, "TR") ? 10 : piece.what === "running" ? 10.5 : tagOf(mark, "Figure") ? 0 : 12;
       hold(mark.style.size >= least, `${mark.style.size} pt is too small`);
       hold(mark.y > 0 && mark.y <= piece.height, `"${textOf(mark)}" stands outside its box`);
     }
@@ -189,12 +190,16 @@ describe(`${runs} random sheets, seed ${seed}`, () => {
 });
 
 type Part = Parameters<typeof layout>[0]["sections"][number];
+const leafWithoutTables = (block: Leaf): Leaf[] => {
+  if (block.kind === "table") return [];
+  return block.kind === "month" ? [{ ...block, title: "", weekdays: [], weeks: [] }] : [block];
+};
 const withoutTables = (section: Part): Part => ({
   ...section,
   blocks: section.blocks.flatMap((block): Part["blocks"] => {
-    if (block.kind === "table") return [];
     if (block.kind === "section") return [withoutTables(block)];
-    return block.kind === "month" ? [{ ...block, title: "", weekdays: [], weeks: [] }] : [block];
+    if (block.kind !== "columns") return leafWithoutTables(block);
+    return [{ ...block, columns: block.columns.map((column) => column.flatMap(leafWithoutTables)) }];
   }),
 });
 

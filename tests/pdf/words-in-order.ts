@@ -31,6 +31,8 @@ function blockWords(block: Block | Section): string[] {
       ];
     case "figure":
       return [...block.labels.map(({ text }) => text), ...linesWords(block.caption)];
+    case "columns":
+      return block.columns.flat().flatMap(blockWords);
     case "signature":
       return block.lines.flatMap(linesWords);
   }

@@ -34,20 +34,20 @@ export const purposesOf = (page: Parameters<Helper>[0], visit: Visit): Fragment 
   return new Fragment(page.voice.list(names));
 };
 
-/** {{weekdays row}}: "Monday to Friday" */
+/** {{dayTimes step.times}}: "in the morning and in the evening" */
+const dayTimes: Helper = (page, [given]) =>
+  new Fragment(page.voice.list((given as DayPart[]).map((part) => sayOn(page, `handout:home.part.${part}`).markdown)));
+
+/** {{weekdays row}}: "Mon to Fri" */
 const weekdays: Helper = (page, [given]) => {
   const { from, to } = given as { from: number; to: number };
-  const [first, last] = [page.voice.weekday(from, "long"), page.voice.weekday(to, "long")];
+  const [first, last] = [page.voice.weekday(from, "short"), page.voice.weekday(to, "short")];
   return from === to
     ? new Fragment(first)
     : sayOn(page, "calendar:day-to-day", { first: new Fragment(first), last: new Fragment(last) });
 };
 
-/** {{dayTimes step.times}}: "morning, midday, and evening" */
-const dayTimes: Helper = (page, [given]) =>
-  new Fragment(page.voice.list((given as DayPart[]).map((time) => sayOn(page, `handout:home.time.${time}`).markdown)));
-
 /** {{capital (purposes visit)}}: words that begin a line. A value at their start stays as it was written. */
 const capital: Helper = (page, [given]) => new Fragment(page.voice.capital(String(given)));
 
-export const wordHelpers = { say, words, statement, told, purposes, weekdays, dayTimes, capital };
+export const wordHelpers = { say, words, statement, told, purposes, dayTimes, weekdays, capital };

@@ -1,5 +1,5 @@
 import { h } from "hastscript";
-import type { Block, Inline, Item, List, Paragraph, Section, Signature } from "#handout/handout.js";
+import type { Block, Columns, Inline, Item, List, Paragraph, Section, Signature } from "#handout/handout.js";
 import { figure } from "./figure.js";
 import { inlines, plain } from "./inline.js";
 import { month } from "./month.js";
@@ -26,8 +26,17 @@ const block = (node: Block | Section): Element => {
       return figure(node);
     case "signature":
       return signature(node);
+    case "columns":
+      return columns(node);
   }
 };
+
+const columns = ({ columns }: Columns): Element =>
+  h(
+    "div.columns",
+    {},
+    columns.map((blocks) => h("div", {}, blocks.map(block))),
+  );
 
 export const paragraph = ({ role, inlines: line }: Omit<Paragraph, "kind">): Element =>
   h("p", { className: isPhone(line) ? [role, "ring"] : role }, inlines(line));

@@ -1,4 +1,5 @@
-import type { Block } from "#handout/handout.js";
+import type { Block, Leaf } from "#handout/handout.js";
+import { columnPieces } from "./columns.js";
 import { figurePieces } from "./figure.js";
 import { listPieces } from "./list.js";
 import { monthPieces } from "./month.js";
@@ -10,8 +11,15 @@ import { tablePieces } from "./table.js";
 import type { Tag } from "./tag.js";
 import { undrawable } from "./undrawable.js";
 
+type Weight = "urgent" | "plain";
+
 /** A block as pieces, in the column of the text. */
-export function blockPieces(block: Block, weight: "urgent" | "plain", parent: Tag, setting: Setting): Piece[] {
+export function blockPieces(block: Block, weight: Weight, parent: Tag, setting: Setting): Piece[] {
+  if (block.kind !== "columns") return leafPieces(block, weight, parent, setting);
+  return columnPieces(block, setting, (leaf, narrow) => leafPieces(leaf, weight, parent, narrow));
+}
+
+function leafPieces(block: Leaf, weight: Weight, parent: Tag, setting: Setting): Piece[] {
   switch (block.kind) {
     case "paragraph":
       return paragraphPieces(block, weight, parent, setting);

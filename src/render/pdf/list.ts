@@ -10,15 +10,53 @@ import { type Tag, tag } from "./tag.js";
 
 const numbering = { bullet: "Disc", number: "Decimal", tick: "None" } as const;
 
-/** A list with its marks hanging left of the words. An item shorter than a third of a page is never split. */
+/**
+ * A list with its marks hanging left of the words. An item shorter than a third of a page is never split. A bullet list of
+ * four or more whose items all fit on a line of half the width runs two to a line.
+ */
 export function listPieces(list: List, weight: "urgent" | "plain", parent: Tag, setting: Setting): Piece[] {
+  return pairsOf(list, weight, parent, setting) ?? rowsOf(list, weight, parent, setting);
+}
+
+/** Two items to a line, read from the start to the end of each line; null where an item is too long for that. */
+function pairsOf(list: List, weight: "urgent" | "plain", parent: Tag, setting: Setting): Piece[] | null {
+  if (list.mark !== "bullet" || list.items.length < 4 || setting.sheet.large) return null;
+  const { text, step } = setting.sheet;
+  const width = (text.width - step) / 2;
+  const inHalf = (index: number): Setting => {
+    const x = index % 2 === 0 ? text.x : text.x + width + step;
+    return { ...setting, sheet: { ...setting.sheet, text: { x, width } } };
+  };
+  const owner = tag("L", parent, { numbering: numbering.bullet });
+  const items = list.items.map((item, index) =>
+    rowsOf({ ...list, items: [item] }, weight, parent, inHalf(index), owner),
+  );
+  if (items.some((pieces) => pieces.length !== 1)) return null;
+  const last = items.length - 1;
+  return items.flat().map((piece, index) => {
+    const starts = index % 2 === 0;
+    const rest = {
+      ...piece,
+      before: index < 2 || !starts ? 0 : step / 4,
+      keep: starts ? index < last : index < 2 || index >= last - 2,
+    };
+    return starts && index < last ? { ...rest, beside: true as const } : rest;
+  });
+}
+
+function rowsOf(
+  list: List,
+  weight: "urgent" | "plain",
+  parent: Tag,
+  setting: Setting,
+  owner = tag("L", parent, { numbering: numbering[list.mark] }),
+): Piece[] {
   const { sheet } = setting;
   const { styles } = sheet;
   const urgent = weight === "urgent";
   const style = urgent ? styles.urgent : styles.body;
   const look: Look = urgent ? { style, phone: styles.urgentPhone } : lookOf(style);
   const note = urgent ? styles.urgentNote : styles.note;
-  const owner = tag("L", parent, { numbering: numbering[list.mark] });
   const labels = list.items.map((_, index) => labelOf(list, index, strongOf(style), setting));
   const hang = Math.max(...labels.map(({ width }) => width), 0) + sheet.step;
   const third = (sheet.bottom - sheet.top.other) / 3;
@@ -31,7 +69,7 @@ export function listPieces(list: List, weight: "urgent" | "plain", parent: Tag, 
     const tied = bound
       ? whole.map((piece, nth) => (nth === pieces.length - 1 ? { ...piece, keep: true } : piece))
       : whole;
-    return spaced(tied, index === 0 ? 0 : sheet.step / 2);
+    return spaced(tied, index === 0 ? 0 : sheet.step * 0.4);
   });
 }
 

@@ -18,7 +18,7 @@ export function openingPieces(handout: Handout, document: Tag, setting: Setting)
   const notice = wordPieces(handout.translationNotice, lookOf(styles.note), full, tag("P", document), setting);
   return together([
     ...letterheadPieces(handout, document, setting),
-    ...spaced(title, 2 * step).map((piece, index) => (index === 0 ? { ...piece, clear: true as const } : piece)),
+    ...spaced(title, 1.5 * step).map((piece, index) => (index === 0 ? { ...piece, clear: true as const } : piece)),
     ...spaced(subtitle, step / 2),
     ...spaced(notice, step),
   ]);
@@ -38,9 +38,7 @@ function letterheadPieces({ clinic }: Handout, document: Tag, setting: Setting):
     setting,
     "letterhead",
   );
-  const address = clinic.address.flatMap((line) => {
-    const spans = spansOf(words(line), look, tag("P", document), setting);
-    return linePieces(linesOf(spans, width, setting, "end"), right, "letterhead");
-  });
+  const spans = spansOf(words(clinic.address.join(", ")), look, tag("P", document), setting);
+  const address = linePieces(linesOf(spans, width, setting, "end"), right, "letterhead");
   return [...stacked(name).map((piece): Piece => ({ ...piece, beside: true })), ...address];
 }

@@ -11,6 +11,7 @@ export type What =
   | "caption"
   | "row"
   | "month"
+  | "columns"
   | "figure"
   | "signature"
   | "rule"

@@ -58,13 +58,16 @@ const marked = (pieces: Piece[], { title }: Section, depth: number): Piece[] =>
 
 function partsOf(section: Section, owner: Tag, depth: number, setting: Setting): Piece[] {
   const { step } = setting.sheet;
-  return section.blocks.flatMap((block, index) => {
-    const inner = block.kind === "section";
-    const pieces = inner
+  const made = section.blocks.map((block) =>
+    block.kind === "section"
       ? innerPieces(block, owner, depth + 1, setting)
-      : blockPieces(block, section.weight, owner, setting);
-    const kept = leadsOn(section.blocks, index, pieces) ? pieces.map((piece) => ({ ...piece, keep: true })) : pieces;
-    return spaced(kept, index === 0 ? 0 : inner ? 1.5 * step : step);
+      : blockPieces(block, section.weight, owner, setting),
+  );
+  const leads = made.map((pieces, index) => leadsOn(section.blocks, index, pieces));
+  return made.flatMap((pieces, index) => {
+    const kept = leads[index] ? pieces.map((piece) => ({ ...piece, keep: true })) : pieces;
+    const room = section.blocks[index]?.kind === "section" ? 1.5 * step : leads[index - 1] ? step / 2 : step;
+    return spaced(kept, index === 0 ? 0 : room);
   });
 }
 
@@ -79,6 +82,7 @@ function leadsOn(blocks: Section["blocks"], index: number, pieces: Piece[]): boo
   if (!next) return false;
   if (index === 0 && pieces.length === 1) return true;
   if (block?.kind !== "paragraph" || pieces.length > 2) return false;
+  if (block.role === "lead") return true;
   return announces.test(block.inlines.map(plain).join("")) || (next.kind !== "paragraph" && next.kind !== "section");
 }
 

@@ -17,10 +17,10 @@ export const colours: Record<Colour, string> = {
 
 const papers = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } };
 const margin = 54;
-const side = { width: 104, gutter: 16 };
+const side = { width: 108, gutter: 16 };
 
 /**
- * The grid and the scale of type. Regular print hangs the section titles in a side column, which leaves a measure of 60-67
+ * The grid and the scale of type. Regular print hangs the section titles in a side column, which leaves a measure of 60-70
  * characters; large print has one column, titles above. RNIB Clear Print: 12 pt at the least, large print 16-18 pt.
  */
 export function sheetOf(paper: Paper, large: boolean) {
@@ -64,19 +64,19 @@ const regular = (size: number, leading: number, colour: Colour = "ink"): Style =
 });
 
 const regularStyles = {
-  title: bold(31, 36),
-  subtitle: regular(14, 18),
+  title: bold(26, 31),
+  subtitle: regular(13, 17),
   letterhead: regular(12, 15),
-  urgentTitle: bold(16, 19),
-  urgent: regular(14, 19),
-  urgentNote: regular(12.5, 16.5, "quiet"),
-  urgentPhone: bold(22, 27),
-  sectionTitle: bold(13, 17),
-  partTitle: bold(12.5, 17),
-  lead: regular(15, 20),
-  body: regular(12.5, 17),
-  note: regular(12, 16, "quiet"),
-  small: regular(12, 16, "quiet"),
+  urgentTitle: bold(15, 18),
+  urgent: regular(13, 17),
+  urgentNote: regular(12, 15.5, "quiet"),
+  urgentPhone: bold(21, 26),
+  sectionTitle: bold(13, 16),
+  partTitle: bold(12, 16),
+  lead: regular(14, 19),
+  body: regular(12, 16),
+  note: regular(12, 15.5, "quiet"),
+  small: regular(12, 15.5, "quiet"),
   running: regular(10.5, 13.5, "quiet"),
 };
 

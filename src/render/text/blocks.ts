@@ -32,6 +32,8 @@ const block = (node: Block | Section): string => {
       return figure(node);
     case "signature":
       return signature(node);
+    case "columns":
+      return node.columns.flat().map(block).join("\n\n");
   }
 };
 

@@ -100,6 +100,8 @@ svg text { fill: var(--ink); font-family: inherit; }
 figcaption { margin-block-start: .4em; }
 @media screen and (max-width: 34rem) { svg { inline-size: calc(100% + 1.4rem); margin-inline: -.7rem; } }
 
+.columns { display: grid; gap: 0 2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 15rem), 1fr)); }
+
 .signatures { display: grid; gap: 0 1.5rem; margin-block-end: 2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 14rem), 1fr)); }
 .signature { margin: 3rem 0 0; padding-block-start: .3em; border-block-start: 1px solid var(--ink); font-size: .89rem; }
 `;
