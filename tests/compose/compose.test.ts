@@ -34,8 +34,8 @@ describe.each([
     expect(handout.sections.map(({ id }) => id)).toEqual([
       "ring",
       "next",
-      "done",
       "go-now",
+      "done",
       "today",
       "tell",
       "normal",
@@ -85,12 +85,8 @@ describe.each([
     };
     const list = [...blocksIn({ sections: [section(handout, "questions")] })].find((block) => block.kind === "list");
     const items = list?.kind === "list" ? list.items : [];
-    expect(items.length).toBeGreaterThan(7);
-    const titles = handout.sections.map(({ title }) => wordsOf(title));
-    for (const { inlines, note } of items) {
-      expect(wordsOf(inlines)).toMatch(open[language]);
-      expect(titles.some((title) => wordsOf(note ?? []).includes(title))).toBe(true);
-    }
+    expect(items).toHaveLength(7);
+    for (const { inlines } of items) expect(wordsOf(inlines)).toMatch(open[language]);
   });
 });
 

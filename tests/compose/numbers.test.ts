@@ -37,7 +37,7 @@ describe("no number on the page is made up by a template", () => {
     for (const [file, text] of Object.entries(filesIn("templates"))) {
       const bare = text
         .replace(/\{\{[\s\S]*?\}\}/g, "")
-        .replace(/^:{2,3}[a-z]*(\{[#.a-z\s-]*\})?$/gm, "")
+        .replace(/^:{2,}[a-z]*(\{[#.a-z\s-]*\})?$/gm, "")
         .replace(/^1\. /gm, "");
       expect(`${file} ${bare.match(/[\p{L}\p{N}]+/gu)}`).toBe(`${file} null`);
       // Nor is a number handed to a helper.

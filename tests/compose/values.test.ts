@@ -53,18 +53,19 @@ function poisoned(facts: Facts, texts: readonly string[]): { facts: Facts; put: 
     return text;
   };
   const told = (given: Record<string, string> | null) => given && { en: next() };
+  const contacts = facts.contacts.map((contact) => ({
+    ...contact,
+    name: next(),
+    address: contact.address.map(next),
+    note: told(contact.note),
+  }));
   const made: Facts = {
     ...facts,
     clinician: next(),
     patient: { ...facts.patient, name: next() },
     owner: { ...facts.owner, name: next() },
-    clinic: { ...facts.clinic, name: next() },
-    contacts: facts.contacts.map((contact) => ({
-      ...contact,
-      name: next(),
-      address: contact.address.map(next),
-      note: told(contact.note),
-    })),
+    clinic: { ...facts.clinic, name: next(), address: contacts.find(({ when }) => when === "open")?.address ?? [] },
+    contacts,
     reason: { en: next() },
     medicines: facts.medicines.map((medicine) => ({ ...medicine, name: next(), purpose: told(medicine.purpose) })),
     collar: facts.collar && { ...facts.collar, size: next() },
@@ -112,7 +113,7 @@ it.each([
       const signed = handout.sections.flatMap(({ blocks }) =>
         blocks.flatMap((block) => (block.kind === "signature" ? block.lines.flatMap((line) => [...flat(line)]) : [])),
       );
-      const page = `${handout.title}\u0000${textOf(inlinesIn(handout))}\u0000${textOf(signed)}`;
+      const page = `${handout.title}\u0000${handout.clinic.name}\u0000${handout.clinic.address.join("\u0000")}\u0000${textOf(inlinesIn(handout))}\u0000${textOf(signed)}`;
       for (const text of put) expect(page).toContain(text);
     }),
     { numRuns: 40 },
