@@ -43,7 +43,7 @@ const rank = ({ weight }: Section): number => (weight === "urgent" ? 0 : 1);
 /** Every word a handout prints, in the order it is read; the running lines are not among them. */
 export const wordsInOrder = (handout: Handout): string[] => [
   handout.clinic.name,
-  ...handout.clinic.address,
+  handout.clinic.address.join(", "),
   handout.title,
   ...linesWords(handout.subtitle),
   ...linesWords(handout.translationNotice),
