@@ -1,6 +1,6 @@
 import { toHtml } from "hast-util-to-html";
 import { h } from "hastscript";
-import type { Block, Inline, Letter, LetterPart, Section } from "#handout/handout.js";
+import type { Block, Inline, Leaf, Letter, LetterPart, Section } from "#handout/handout.js";
 import { linesOf } from "#handout/walk.js";
 
 /** Mail programs drop style sheets: what a reader needs is on the elements. */
@@ -30,10 +30,12 @@ type Nodes = ReturnType<typeof h>[];
 
 const sectionOf = ({ title, blocks }: Section): Nodes => [
   h("h1", { style: "font-size: 22px" }, title.map(inlineOf)),
-  ...blocks.flatMap((block) => (block.kind === "section" ? sectionOf(block) : [blockOf(block)])),
+  ...blocks.flatMap((block) => (block.kind === "section" ? sectionOf(block) : leavesOf(block).map(leafOf))),
 ];
 
-function blockOf(block: Block) {
+const leavesOf = (block: Block): Leaf[] => (block.kind === "columns" ? block.columns.flat() : [block]);
+
+function leafOf(block: Leaf) {
   const lines = linesOf(block).map((inlines) => inlines.map(inlineOf));
   if (block.kind === "list")
     return h(

@@ -1,4 +1,4 @@
-import type { Block, Letter, LetterPart, Section } from "#handout/handout.js";
+import type { Block, Leaf, Letter, LetterPart, Section } from "#handout/handout.js";
 import { linesOf, wordsOf } from "#handout/walk.js";
 
 /** The letter as plain text, each language under the one before. Readers wrap it themselves. */
@@ -9,10 +9,12 @@ const partOf = ({ lead, sections }: LetterPart): string =>
 
 const sectionOf = ({ title, blocks }: Section): string[] => [
   wordsOf(title),
-  ...blocks.flatMap((block) => (block.kind === "section" ? sectionOf(block) : [blockOf(block)])),
+  ...blocks.flatMap((block) => (block.kind === "section" ? sectionOf(block) : leavesOf(block).map(leafOf))),
 ];
 
-function blockOf(block: Block): string {
+const leavesOf = (block: Block): Leaf[] => (block.kind === "columns" ? block.columns.flat() : [block]);
+
+function leafOf(block: Leaf): string {
   const mark = block.kind === "list" ? "- " : "";
   return linesOf(block)
     .map((inlines) => `${mark}${wordsOf(inlines)}`)
