@@ -86,6 +86,8 @@ export type Visit = {
   earliest: Day;
   ideal: Day;
   latest: Day;
+  /** Every day it may fall on, from the earliest to the latest. */
+  days: Day[];
   /** Agreed time of a booked visit. */
   at: LocalTime | null;
   minutes: number;
@@ -93,6 +95,8 @@ export type Visit = {
   where: string | null;
   /** The kind of decision it waits for ("closure"), if any. */
   dependsOn: string | null;
+  /** The kind of decision that would spare it ("closure"), where nothing else would; it is then only possible. */
+  unless: string | null;
   from: Place;
 };
 

@@ -15,10 +15,12 @@ const visit = (kind: string, earliest: string, certainty: Certainty = "expected"
     earliest,
     ideal: earliest,
     latest: earliest,
+    days: [earliest],
     at: null,
     minutes: 20,
     where: null,
     dependsOn: null,
+    unless: null,
     from,
   };
 };

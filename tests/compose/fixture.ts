@@ -124,6 +124,13 @@ function chartOf(medicines: Medicine[]): Facts["chart"] {
   };
 }
 
+/** The Sundays of both courses. */
+const closedDays = ["2026-03-08", "2026-03-15"];
+/** Each open day from the first to the last, within one month. */
+const daysFrom = (first: string, last: string): string[] =>
+  Array.from({ length: Number(last.slice(8)) - Number(first.slice(8)) + 1 }, (_, i) =>
+    day(first.slice(0, 7), Number(first.slice(8)) + i),
+  ).filter((one) => !closedDays.includes(one));
 const purpose = (kind: string, number: number): Purpose => ({ kind, number, from: at(14) });
 const visit = (
   id: string,
@@ -135,10 +142,12 @@ const visit = (
   purposes: [purpose(kind, number)],
   certainty: "expected",
   ideal: rest.earliest,
+  days: daysFrom(rest.earliest, rest.latest),
   at: null,
   minutes: 20,
   where: null,
   dependsOn: null,
+  unless: null,
   from: at(14),
   ...rest,
 });

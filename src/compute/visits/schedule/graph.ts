@@ -1,4 +1,4 @@
-import type { RunState, Stretch } from "./run-outlook.js";
+import type { RunState, Stretch, VisitDays } from "./run-outlook.js";
 
 /** One purpose done on a day. item: a single visit's index, or the number of single visits plus the run's index. */
 export type Done = { item: number; phase: number };
@@ -24,13 +24,17 @@ export type Part<T> = { state: T; done: readonly Done[]; stretches: readonly Str
 /** The part of one that does nothing that day. */
 export const idle: Omit<Part<never>, "state"> = { done: [], stretches: [], off: 0 };
 
-/** A day somebody can be seen costs nothing at our clinic, something at the partner's; booked: somebody must come. */
+/** A trip costs nothing at our clinic, something at the partner's; booked: somebody must come. */
 export type DayUse = { price: number; booked: boolean };
 
-/** The days as a schedule sees them. nextUsable: the first usable day from a day on, infinite if there is none. */
+/** The days as a schedule sees them. */
 export type Days = {
   use: (day: number) => DayUse;
-  nextUsable: (from: number) => number;
+  /** By single visit, and by run and phase as written. */
+  onces: readonly VisitDays[];
+  runs: readonly (readonly VisitDays[])[];
+  /** All of it can begin at one time of that day, and so on one trip. */
+  together: (day: number, done: readonly Done[]) => boolean;
   lastBooked: number;
   /** Single visits whose day is agreed, by index. */
   fixed: ReadonlyMap<number, number>;
