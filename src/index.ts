@@ -86,8 +86,11 @@ export const compose = (
 export type ComposeOptions = { language: string; document?: Document | undefined; staffToo?: boolean | undefined };
 
 /** How easily a handout is read, and the clinician's own words of its plan; hard sentences and words are told as notes. */
-export const reading = (plan: Plan, handout: Handout, { tables, locales }: House): Reading =>
-  readPage(handout, freeTextOf(plan), placeOf(plan.places, "care"), { rules: tables.reading, locales });
+export const reading = (plan: Plan, handout: Handout, { tables }: House): Reading =>
+  readPage(handout, freeTextOf(plan), placeOf(plan.places, "care"), {
+    rules: tables.reading,
+    glossary: tables.glossary,
+  });
 
 /** Draws the handout in each format. Renderers are loaded only when they are asked for. */
 export async function render(handout: Handout, house: House, options: RenderOptions): Promise<Outcome<OutputFile[]>> {

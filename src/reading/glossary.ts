@@ -1,19 +1,19 @@
-import type { Locales } from "#locale/locales.js";
+import type { GlossaryRow } from "#tables/glossary.js";
 
-/** A hard word in every form of it, and plain words for it. */
+/** Every form of a hard word, and plain words for it. */
 export type Term = { forms: RegExp; plain: string };
 export type Found = { given: string; plain: string; index: number };
 
-/** The glossary of a language: locales/<tag>/glossary.json, forms parted by a bar: "abscess|abscesses". */
-export function glossaryOf({ messages }: Locales, language: string): Term[] {
-  return Object.values(messages[language]?.["glossary"] ?? {}).flatMap((entry) => {
-    if (typeof entry === "string") return [];
-    const { terms, plain } = entry;
-    if (typeof terms !== "string" || typeof plain !== "string") return [];
-    const forms = terms.split("|").map((form) => form.trim().replace(/[.*+?^${}()|[\]\\]/g, "\\$&"));
-    return [{ forms: new RegExp(`(?<![\\p{L}\\p{N}])(?:${forms.join("|")})(?![\\p{L}\\p{N}])`, "giu"), plain }];
+/** The hard words of a language. */
+export const glossaryOf = (rows: readonly GlossaryRow[], language: string): Term[] =>
+  rows.flatMap(({ words }) => {
+    const own = words[language];
+    if (!own) return [];
+    const forms = own.forms.map((form) => form.replace(/[.*+?^${}()|[\]\\]/g, "\\$&"));
+    return [
+      { forms: new RegExp(`(?<![\\p{L}\\p{N}])(?:${forms.join("|")})(?![\\p{L}\\p{N}])`, "giu"), plain: own.plain },
+    ];
   });
-}
 
 /** The hard words of a text, where each stands. */
 export const hardWords = (text: string, glossary: readonly Term[]): Found[] =>

@@ -1,7 +1,7 @@
 import type { Handout } from "#handout/handout.js";
-import type { Locales } from "#locale/locales.js";
 import type { Place } from "#problems/place.js";
 import { type Problem, problem } from "#problems/problem.js";
+import type { GlossaryRow } from "#tables/glossary.js";
 import type { Measure, ReadingRule } from "#tables/reading.js";
 import { explainedIn, glossaryOf, type Term } from "./glossary.js";
 import { linesOn } from "./lines.js";
@@ -16,7 +16,7 @@ export type Reading = { language: string; sentences: number; words: number; scor
 /** Words somebody wrote by hand, in one language, with the place of their first letter. field: "reason". */
 export type Written = { field: string; text: string; language: string; at: Place };
 
-type Known = { rules: readonly ReadingRule[]; locales: Locales };
+type Known = { rules: readonly ReadingRule[]; glossary: readonly GlossaryRow[] };
 
 /**
  * How easily a whole page is read, by the published formulas of its language, and each sentence and word that is hard, with
@@ -31,7 +31,7 @@ export function readPage(handout: Handout, written: readonly Written[], plan: Pl
   const { patient, clinic } = handout.running;
   const names = wordsIn(`${patient} ${clinic}`, language);
   const vocabulary = (rule: ReadingRule): Vocabulary => {
-    const terms = unexplained(texts, glossaryOf(known.locales, rule.language));
+    const terms = unexplained(texts, glossaryOf(known.glossary, rule.language));
     return { terms, names };
   };
   const byHand = written.flatMap((one) => {

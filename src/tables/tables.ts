@@ -1,5 +1,6 @@
 import type { Outcome } from "#problems/problem.js";
 import { type CashRounding, readCash } from "./cash.js";
+import { type GlossaryRow, readGlossary } from "./glossary.js";
 import { type MedicineRow, readMedicines } from "./medicines.js";
 import { type ReadingRule, readReading } from "./reading.js";
 import { together } from "./together.js";
@@ -13,6 +14,7 @@ export type Tables = {
   care: CareTables;
   cash: CashRounding[];
   reading: ReadingRule[];
+  glossary: GlossaryRow[];
 };
 
 /** files: the text of each file by its path, "shared/visits.json". */
@@ -23,6 +25,7 @@ export function openTables(files: Record<string, string>): Outcome<Tables> {
     medicines: readMedicines(...text("shared/medicines.json")),
     care: readCare(files),
     cash: readCash(...text("shared/cash.json")),
+    glossary: readGlossary(...text("shared/glossary.json")),
     reading: readReading(...text("shared/reading.json")),
   });
 }

@@ -1,8 +1,11 @@
 import { readFileSync } from "node:fs";
+import { readGlossary } from "#tables/glossary.js";
 import { readReading } from "#tables/reading.js";
 
-const path = "shared/reading.json";
-export const rules = readReading(readFileSync(path, "utf8"), path).value ?? [];
+const text = (path: string) => [readFileSync(path, "utf8"), path] as const;
+
+export const rules = readReading(...text("shared/reading.json")).value ?? [];
+export const glossary = readGlossary(...text("shared/glossary.json")).value ?? [];
 
 /** The rule of a language; throws where there is none. */
 export function ruleOf(language: string) {

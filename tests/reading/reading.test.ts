@@ -5,12 +5,12 @@ import { placeText } from "#problems/place.js";
 import { passiveIn } from "#reading/passive.js";
 import { readPage, type Written } from "#reading/reading.js";
 import { cat, dog } from "../compose/fixture.js";
-import { composed, locales } from "../compose/shipped.js";
-import { ruleOf, rules } from "./help.js";
+import { composed } from "../compose/shipped.js";
+import { glossary, ruleOf, rules } from "./help.js";
 
 const made = (facts: typeof dog, language: string): Handout => composed(facts, language).value ?? expect.fail();
 const plan = { file: "plan.yaml", line: 1, column: 1, length: 1 };
-const read = (handout: Handout, written: Written[] = []) => readPage(handout, written, plan, { rules, locales });
+const read = (handout: Handout, written: Written[] = []) => readPage(handout, written, plan, { rules, glossary });
 
 const dogPage = made(dog, "en");
 

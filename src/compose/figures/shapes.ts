@@ -6,6 +6,9 @@ export const circle = (x: number, y: number, r: number): string =>
 export const cross = (x: number, y: number, r: number): string =>
   `M${x - r} ${y - r}L${x + r} ${y + r}M${x + r} ${y - r}L${x - r} ${y + r}`;
 
+export const tick = (x: number, y: number, r: number): string =>
+  `M${x - r} ${y}L${x - r / 4} ${y + r * 0.8}L${x + r} ${y - r}`;
+
 /** A house: going home. */
 export const house = (x: number, y: number, r: number): string =>
   `M${x - r} ${y - 1}L${x} ${y - r}L${x + r} ${y - 1}H${x + r - 3}V${y + r - 2}H${x - r + 3}V${y - 1}Z`;
