@@ -9,6 +9,7 @@ const arrows = {
   locale: ["problems"],
   compose: ["compute/facts.ts", "handout", "locale", "problems"],
   render: ["handout", "problems"],
+  reading: ["handout", "tables", "problems"],
   io: ["problems"],
   cli: ["index.ts", "io", "problems"],
 };

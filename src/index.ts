@@ -13,8 +13,11 @@ import { languageName } from "#locale/language-name.js";
 import { type Locales, openLocales } from "#locale/locales.js";
 import { tellProblem } from "#locale/tell.js";
 import { speak } from "#locale/voice.js";
+import { freeTextOf } from "#plan/free-text.js";
 import type { Plan } from "#plan/plan.js";
+import { placeOf } from "#problems/place.js";
 import type { Outcome, Problem } from "#problems/problem.js";
+import { type Reading, readPage } from "#reading/reading.js";
 import { openTables, type Tables } from "#tables/tables.js";
 
 export { planJsonSchema } from "#plan/json-schema.js";
@@ -25,7 +28,7 @@ export type { Source } from "#plan/text-of.js";
 export { type Reason, settle } from "#problems/settle.js";
 export { reviseEvents } from "#render/calendar/revise.js";
 export { renderRecord as record } from "#render/record/record.js";
-export type { Document, Facts, Handout, Outcome, Plan, Problem };
+export type { Document, Facts, Handout, Outcome, Plan, Problem, Reading };
 
 /** Font files: TrueType for the page, WOFF2 for the screen. */
 export type Fonts = Record<"pdfRegular" | "pdfBold" | "webRegular" | "webBold", Uint8Array>;
@@ -82,6 +85,13 @@ export const compose = (
 
 /** staffToo: the e-mail also says it in the language of the clinic's staff. */
 export type ComposeOptions = { language: string; document?: Document | undefined; staffToo?: boolean | undefined };
+
+/** How easily a handout is read, and the clinician's own words of its plan; hard sentences and words are told as notes. */
+export const reading = (plan: Plan, handout: Handout, { tables }: House): Reading =>
+  readPage(handout, freeTextOf(plan), placeOf(plan.places, "care"), {
+    rules: tables.reading,
+    glossary: tables.glossary,
+  });
 
 /** Draws the handout in each format. Renderers are loaded only when they are asked for. */
 export async function render(handout: Handout, house: House, options: RenderOptions): Promise<Outcome<OutputFile[]>> {

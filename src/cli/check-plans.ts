@@ -1,15 +1,16 @@
-import { compose, compute } from "#index.js";
+import { compose, compute, reading } from "#index.js";
 import { settle } from "#problems/settle.js";
 import { type Case, readCases } from "./case.js";
+import { readingLines } from "./check-reading.js";
 import { type Desk, openDesk } from "./desk.js";
 import { type ExitCode, exitCodeOf } from "./exit-code.js";
 import { follow } from "./follow.js";
-import type { PlanOptions } from "./options.js";
+import type { CheckOptions } from "./options.js";
 import { report } from "./report.js";
 import { count, noPlans, sum } from "./tally.js";
 import { verdictLine, verdictOn } from "./verdict.js";
 
-export async function checkPlans(plans: readonly string[], options: PlanOptions): Promise<ExitCode> {
+export async function checkPlans(plans: readonly string[], options: CheckOptions): Promise<ExitCode> {
   const desk = await openDesk(options);
   let tally = noPlans;
   for await (const one of readCases(plans, options.today))
@@ -19,12 +20,16 @@ export async function checkPlans(plans: readonly string[], options: PlanOptions)
 }
 
 /** As far as the words: what is drawn from them depends on the paper, and holds no more problems of the plan. */
-async function checkOne(desk: Desk, one: Case, { allow }: PlanOptions): Promise<ExitCode> {
+async function checkOne(desk: Desk, one: Case, options: CheckOptions): Promise<ExitCode> {
   const facts = await follow(one.plan, (plan) => compute(plan, desk.house));
   const handout = await follow(facts, (facts) => compose(facts, desk.house, { language: facts.owner.language }));
-  const settled = settle(handout.problems, [...(one.plan.value?.allow ?? []), ...allow]);
+  const { value: plan } = one.plan;
+  const read = options.reading && plan && handout.value ? reading(plan, handout.value, desk.house) : null;
+  const problems = [...handout.problems, ...(read?.problems ?? [])];
+  const settled = settle(problems, [...(plan?.allow ?? []), ...options.allow]);
   report(desk, one, settled);
   const verdict = verdictOn(settled);
   desk.terminal.out(desk.json ? JSON.stringify({ plan: one.name, ...verdict }) : verdictLine(desk, one, verdict));
+  for (const line of read ? readingLines(desk, one, read) : []) desk.terminal.out(line);
   return exitCodeOf(settled.open);
 }

@@ -1,7 +1,7 @@
 import { Command } from "commander";
 import { plansArgument } from "./arguments.js";
 import type { ExitCode } from "./exit-code.js";
-import { type PlanOptions, planOptions } from "./options.js";
+import { type CheckOptions, planOptions } from "./options.js";
 
 const manual = `
 A plan is a YAML or JSON file; - reads JSON Lines from standard input, one plan a
@@ -12,6 +12,9 @@ words, and what to do about it. Problems go to standard error, and one line for
 each plan, ready or not, to standard output. With --json both are JSON Lines:
   {plan, code, severity, file, line, column, length, values, what, hint, for, reason}
   {plan, ready, stop, ask, note, allowed}
+
+With --reading the whole handout is measured in the owner's language by published
+formulas, your own free text with it. Each hard sentence and word is a note.
 
 Severity:
   stop   the plan cannot be built until this is corrected
@@ -29,8 +32,9 @@ export const checkCommand = (done: (code: ExitCode) => void): Command => {
   const command = new Command("check")
     .description("Print the problems of plans, and build nothing.")
     .argument("<plan...>", "plan files, or - for standard input", plansArgument)
+    .option("--reading", "also measure how easily the handout is read, and list what is hard")
     .addHelpText("after", manual)
-    .action(async (plans: string[], options: PlanOptions) => {
+    .action(async (plans: string[], options: CheckOptions) => {
       const { checkPlans } = await import("./check-plans.js");
       done(await checkPlans(plans, options));
     });

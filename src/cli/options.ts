@@ -7,6 +7,8 @@ import { allowArgument, dayArgument } from "./arguments.js";
 /** What check and build have in common. */
 export type PlanOptions = { allow: Reason[]; today: string; json?: boolean };
 
+export type CheckOptions = PlanOptions & { reading?: boolean };
+
 export type BuildOptions = PlanOptions & {
   out: string;
   language: string[];

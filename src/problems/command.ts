@@ -4,5 +4,6 @@ import { note } from "./kind.js";
 export const commandKinds = {
   "plan-ready": note<{ plan: string; note: number; allowed: number }>(),
   "plan-not-ready": note<{ plan: string; stop: number; ask: number; note: number }>(),
+  "page-read": note<{ plan: string; language: string; measure: string; score: string; limit: string; aim: string }>(),
   "plans-done": note<{ plans: number; ready: number; stopped: number }>(),
 };

@@ -7,6 +7,7 @@ import { fileKinds } from "./files.js";
 import type { Kind, Severity } from "./kind.js";
 import type { Place } from "./place.js";
 import { planKinds } from "./plan.js";
+import { readingKinds } from "./reading.js";
 import { renderKinds } from "./render.js";
 import { signKinds } from "./signs.js";
 import { tableKinds } from "./tables.js";
@@ -25,6 +26,7 @@ const kinds = {
   ...signKinds,
   ...composeKinds,
   ...renderKinds,
+  ...readingKinds,
   ...commandKinds,
   ...translationKinds,
 };

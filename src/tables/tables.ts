@@ -1,12 +1,21 @@
 import type { Outcome } from "#problems/problem.js";
 import { type CashRounding, readCash } from "./cash.js";
+import { type GlossaryRow, readGlossary } from "./glossary.js";
 import { type MedicineRow, readMedicines } from "./medicines.js";
+import { type ReadingRule, readReading } from "./reading.js";
 import { together } from "./together.js";
 import { type CareTables, readCare } from "./topics.js";
 import { readVisitKinds, type VisitKind } from "./visits.js";
 
 /** The reference tables of shared/, checked row by row; every row carries its source. */
-export type Tables = { visits: VisitKind[]; medicines: MedicineRow[]; care: CareTables; cash: CashRounding[] };
+export type Tables = {
+  visits: VisitKind[];
+  medicines: MedicineRow[];
+  care: CareTables;
+  cash: CashRounding[];
+  reading: ReadingRule[];
+  glossary: GlossaryRow[];
+};
 
 /** files: the text of each file by its path, "shared/visits.json". */
 export function openTables(files: Record<string, string>): Outcome<Tables> {
@@ -16,5 +25,7 @@ export function openTables(files: Record<string, string>): Outcome<Tables> {
     medicines: readMedicines(...text("shared/medicines.json")),
     care: readCare(files),
     cash: readCash(...text("shared/cash.json")),
+    glossary: readGlossary(...text("shared/glossary.json")),
+    reading: readReading(...text("shared/reading.json")),
   });
 }

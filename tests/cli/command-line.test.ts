@@ -337,3 +337,13 @@ describe("what there is to choose from", () => {
     },
   );
 });
+
+it("check --reading measures the page by its language's formulas and offers plain words for the clinician's own", () => {
+  const { code, out, err } = run(["check", "--reading", dog, "--today", "2026-03-02"]);
+  expect([code, out]).toEqual([0, expect.stringMatching(/reads in es at [89]\d\.\d \(szigriszt-pazos\)/)]);
+  const column = read(dog).split("\n")[lineOf("absceso") - 1]?.indexOf("absceso") ?? -1;
+  expect(err).toContain(`${dog}:${lineOf("absceso")}:${column + 1}: note[word-hard]`);
+  expect(err).toMatch(/absceso[\s\S]+bolsa de pus/);
+  const [page] = jsonLines(run(["check", "--reading", "--json", cat, "--today", "2026-03-05"]).out).slice(1);
+  expect(page.reading).toMatchObject({ language: "en", scores: [{ measure: "flesch-kincaid", within: true }] });
+});

@@ -5,11 +5,14 @@ import { costsOn } from "../blocks/costs.js";
 import { monthsOn } from "../blocks/months.js";
 import { signaturesOn } from "../blocks/signatures.js";
 import { visitTableOn } from "../blocks/visits.js";
+import { bandageWatchOn } from "../figures/bandage-watch.js";
 import { collarFitOn } from "../figures/collar-fit.js";
 import { costBarOn } from "../figures/cost-bar.js";
 import { costByDateOn } from "../figures/cost-by-date.js";
 import { courseStripOn } from "../figures/course-strip.js";
 import { visitCodeOn } from "../figures/visit-code.js";
+import { warmCompressOn } from "../figures/warm-compress.js";
+import { woundPlaceOn } from "../figures/wound-place.js";
 import { Fragment } from "../holes.js";
 import type { Page } from "../page.js";
 import type { Helper } from "./helper.js";
@@ -40,6 +43,10 @@ export const blockHelpers = {
   /** The cost by date, drawn and in a table. */
   costByDate: drawn((page) => page.view.estimate && costByDateOn(page, page.view.estimate)),
   costDates: drawn((page) => page.view.estimate && costDatesOn(page, page.view.estimate)),
+  /** Where it is sore. */
+  woundPlace: drawn(woundPlaceOn),
+  /** How to do what must be done, and how to tell that a bandage is well: the drawings this case needs. */
+  howTo: drawn((page) => [warmCompressOn(page) ?? [], bandageWatchOn(page) ?? []].flat()),
   /** How the collar must sit. */
   collarFit: drawn((page) => page.view.collar && collarFitOn(page, page.view.collar)),
   /** Lines to sign on. */

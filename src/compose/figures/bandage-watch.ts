@@ -1,0 +1,48 @@
+import type { Figure, Label, Shape } from "#handout/handout.js";
+import { type Page, plainOn } from "../page.js";
+import { type Drawn, drop, legWrap, tieOver } from "./drawings/bandages.js";
+import { movedPath, placed, type Spot } from "./drawings/stroke.js";
+
+const panel = 125;
+const spotOf = (i: number): Spot => ({ x: i * panel + panel / 2, y: 48 });
+
+/** How each kind of bandage looks; of the others a drawing would say less than the words. */
+const drawings: Record<string, Drawn> = { "tie-over": tieOver, "limb-wrap": legWrap };
+
+/** A bandage that is well, one that is wet and one that has slipped. Null where there is none we can draw. */
+export function bandageWatchOn(page: Page): Figure | null {
+  const drawn = page.view.care.flatMap(({ bandage }) => (bandage && drawings[bandage]) || [])[0];
+  if (!drawn) return null;
+  const words = (key: string) => plainOn(page, `drawings:bandage.${key}`);
+  const label = (text: string, i: number): Label => ({
+    text,
+    x: i * panel + panel / 2,
+    y: 110,
+    size: 11,
+    align: "center",
+  });
+  const [well, wet, slipped] = [spotOf(0), spotOf(1), spotOf(2)];
+  return {
+    kind: "figure",
+    id: "bandage-watch",
+    width: 3 * panel,
+    height: 116,
+    shapes: [
+      ...[well, wet].flatMap((spot) => placed([...drawn.holds, ...drawn.bandage], spot)),
+      ...drops(wet),
+      ...placed(drawn.holds, slipped),
+      { path: movedPath(drawn.where, slipped), fill: "none", stroke: "ink", width: 1, dashed: true },
+      ...placed(drawn.bandage, { ...slipped, ...drawn.slips(slipped) }),
+    ],
+    labels: [words("well"), words("wet"), words("slipped")].map(label),
+    alt: words("alt"),
+    caption: [],
+  };
+}
+
+const drops = ({ x, y }: Spot): Shape[] =>
+  [
+    [-36, -24],
+    [36, -30],
+    [42, 2],
+  ].flatMap(([right = 0, down = 0]) => placed([drop], { x: x + right, y: y + down }));
