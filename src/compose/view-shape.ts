@@ -53,6 +53,7 @@ export const viewShapes = {
     course: "Course",
     collar: "Collar",
     estimate: "Estimate",
+    changes: "Changes",
   },
   Sign: {
     urgency: "Urgency",
@@ -328,6 +329,7 @@ export const viewShapes = {
       },
     ],
     branches: ["Branch"],
+    earlier: "number",
     paid: "number",
     balance: "Span",
     credit: "number",
@@ -381,5 +383,34 @@ export const viewShapes = {
     decision: "string",
     without: "Span",
     with: "Span",
+  },
+  Changes: {
+    since: "Day",
+    visits: {
+      moved: [
+        {
+          visit: "Visit",
+          before: "Visit",
+        },
+      ],
+      added: ["Visit"],
+      cancelled: ["Visit"],
+    },
+    medicines: {
+      started: ["Medicine"],
+      stopped: ["Medicine"],
+      changed: ["Medicine"],
+    },
+    collar: {
+      event: "string",
+      day: "Day",
+    },
+    cost: {
+      before: "Span",
+      after: "Span",
+    },
+    any: "boolean",
+    gone: ["Visit"],
+    from: "Place",
   },
 };

@@ -307,6 +307,7 @@ export const dog: Facts = {
   },
   estimate: {
     called: "estimate",
+    earlier: 0,
     discounts: [],
     visits: [],
     byDate: [
@@ -382,6 +383,7 @@ export const dog: Facts = {
     ],
     from: at(40),
   },
+  changes: null,
 };
 
 // ---- the cat ------------------------------------------------------------------------------------------------------
@@ -481,6 +483,7 @@ export const cat: Facts = {
   },
   estimate: {
     called: "estimate",
+    earlier: 0,
     discounts: [],
     visits: [],
     byDate: [
@@ -517,4 +520,5 @@ export const cat: Facts = {
     excluded: [],
     from: at(26),
   },
+  changes: null,
 };

@@ -43,6 +43,8 @@ export function planOf(given: Case): Plan {
     places[`booked/${i}`] = { file: "plan.yaml", line: line++, column: 5, length: text.length };
   return {
     format: "hearthsheet/1",
+    revision: 0,
+    done: [],
     discharged: given.discharged ?? "2026-03-02T16:30",
     patient: {
       name: "Bramble",
