@@ -7,8 +7,8 @@ import { type Verdict, verdictOn } from "#send/fault.js";
 import type { Server } from "#send/server.js";
 import type { Desk } from "./desk.js";
 import type { Letter } from "./letters.js";
+import type { SendOptions } from "./options.js";
 import { sayer } from "./say.js";
-import type { SendOptions } from "./send.js";
 
 export type Post = Pick<SendOptions, "tries" | "wait" | "timeout"> & { desk: Desk; server: Server; ledger: string };
 export type PostTally = { sent: number; later: number; refused: number; unsure: number };

@@ -10,9 +10,9 @@ import { confirmed } from "./confirm.js";
 import type { Desk } from "./desk.js";
 import type { ExitCode } from "./exit-code.js";
 import { type Letter, readLetter } from "./letters.js";
+import type { SendOptions } from "./options.js";
 import { type Post, postAll } from "./post.js";
 import { sayer } from "./say.js";
-import type { SendOptions } from "./send.js";
 
 const at = { file: "", line: 1, column: 1, length: 1 };
 

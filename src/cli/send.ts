@@ -1,17 +1,6 @@
 import { Command, InvalidArgumentError, Option } from "commander";
 import type { ExitCode } from "./exit-code.js";
-
-export type SendOptions = {
-  smtp?: string;
-  dryRun?: boolean;
-  yes?: boolean;
-  tries: number;
-  wait: number;
-  timeout: number;
-  unsure: "leave" | "resend";
-  ledger?: string;
-  json?: boolean;
-};
+import type { SendOptions } from "./options.js";
 
 const manual = `
 DIR is a package built with --format eml, or the folder of one language in it. What

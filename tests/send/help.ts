@@ -6,7 +6,7 @@ import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import { SMTPServer, type SMTPServerOptions, type SMTPServerSession } from "smtp-server";
 import type { Desk } from "../../src/cli/desk.js";
-import type { SendOptions } from "../../src/cli/send.js";
+import type { SendOptions } from "../../src/cli/options.js";
 import { sendLetters } from "../../src/cli/send-letters.js";
 import type { Terminal } from "../../src/cli/terminal.js";
 import { openHouse } from "../../src/index.js";
