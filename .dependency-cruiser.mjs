@@ -10,8 +10,9 @@ const arrows = {
   compose: ["compute/facts.ts", "handout", "locale", "problems"],
   render: ["handout", "problems"],
   reading: ["handout", "tables", "problems"],
+  send: ["problems"],
   io: ["problems"],
-  cli: ["index.ts", "io", "problems"],
+  cli: ["index.ts", "io", "problems", "send"],
 };
 // A package with a strong opinion lives in one folder.
 const homes = { yaml: "plan", handlebars: "compose", pdfkit: "render/pdf" };

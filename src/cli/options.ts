@@ -19,6 +19,18 @@ export type BuildOptions = PlanOptions & {
   staffLanguage?: boolean;
 };
 
+export type SendOptions = {
+  smtp?: string;
+  dryRun?: boolean;
+  yes?: boolean;
+  tries: number;
+  wait: number;
+  timeout: number;
+  unsure: "leave" | "resend";
+  ledger?: string;
+  json?: boolean;
+};
+
 export const planOptions = (): Option[] => [
   new Option(
     "--allow <CODE[:FOR]=reason>",

@@ -9,6 +9,7 @@ import type { Place } from "./place.js";
 import { planKinds } from "./plan.js";
 import { readingKinds } from "./reading.js";
 import { renderKinds } from "./render.js";
+import { sendKinds } from "./send.js";
 import { signKinds } from "./signs.js";
 import { tableKinds } from "./tables.js";
 import { translationKinds } from "./translation.js";
@@ -29,6 +30,7 @@ const kinds = {
   ...readingKinds,
   ...commandKinds,
   ...translationKinds,
+  ...sendKinds,
 };
 
 type Kinds = typeof kinds;

@@ -327,6 +327,7 @@ export const dog: Facts = {
   },
   estimate: {
     called: "estimate",
+    earlier: 0,
     discounts: [],
     visits: [],
     byDate: [
@@ -402,6 +403,7 @@ export const dog: Facts = {
     ],
     from: at(40),
   },
+  changes: null,
 };
 
 // ---- the cat ------------------------------------------------------------------------------------------------------
@@ -501,6 +503,7 @@ export const cat: Facts = {
   },
   estimate: {
     called: "estimate",
+    earlier: 0,
     discounts: [],
     visits: [],
     byDate: [
@@ -537,4 +540,5 @@ export const cat: Facts = {
     excluded: [],
     from: at(26),
   },
+  changes: null,
 };
