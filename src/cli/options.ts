@@ -17,6 +17,9 @@ export type BuildOptions = PlanOptions & {
   staffLanguage?: boolean;
 };
 
+/** clinic: the folder of its profile. */
+export type LanguagesOptions = { clinic: string; review?: string[]; by?: string; today: string; json?: boolean };
+
 export const planOptions = (): Option[] => [
   new Option(
     "--allow <CODE[:FOR]=reason>",

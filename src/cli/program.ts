@@ -34,7 +34,13 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
     .version(await version(), "-V, --version", "print the version")
     .helpCommand("help [command]", "tell about a command")
     .addHelpText("after", manual);
-  for (const command of [buildCommand(done), checkCommand(done), topicsCommand(), languagesCommand(), schemaCommand()])
+  for (const command of [
+    buildCommand(done),
+    checkCommand(done),
+    topicsCommand(),
+    languagesCommand(done),
+    schemaCommand(),
+  ])
     program.addCommand(command);
   for (const command of [program, ...program.commands])
     command
