@@ -9,8 +9,12 @@ import { type Document, openTemplates, type Templates } from "#compose/templates
 import { compute as computeFacts } from "#compute/compute.js";
 import type { Facts } from "#compute/facts.js";
 import type { Handout } from "#handout/handout.js";
+import { guardTranslation } from "#locale/guards/guards.js";
 import { languageName } from "#locale/language-name.js";
 import { type Locales, openLocales } from "#locale/locales.js";
+import { withClinicReview } from "#locale/status/clinic-review.js";
+import type { ClinicReview } from "#locale/status/kinds.js";
+import { type LanguageStatus, statusOf } from "#locale/status/status.js";
 import { tellProblem } from "#locale/tell.js";
 import { speak } from "#locale/voice.js";
 import { freeTextOf } from "#plan/free-text.js";
@@ -20,6 +24,7 @@ import type { Outcome, Problem } from "#problems/problem.js";
 import { type Reading, readPage } from "#reading/reading.js";
 import { openTables, type Tables } from "#tables/tables.js";
 
+export { clinicReviewsFile, readClinicReviews } from "#locale/status/clinic-review.js";
 export { planJsonSchema } from "#plan/json-schema.js";
 export { clinicPath, pricesPath, type Sources } from "#plan/read-clinic.js";
 export { readPlan } from "#plan/read-plan.js";
@@ -28,7 +33,7 @@ export type { Source } from "#plan/text-of.js";
 export { type Reason, settle } from "#problems/settle.js";
 export { reviseEvents } from "#render/calendar/revise.js";
 export { renderRecord as record } from "#render/record/record.js";
-export type { Document, Facts, Handout, Outcome, Plan, Problem, Reading };
+export type { ClinicReview, Document, Facts, Handout, Outcome, Plan, Problem, Reading };
 
 /** Font files: TrueType for the page, WOFF2 for the screen. */
 export type Fonts = Record<"pdfRegular" | "pdfBold" | "webRegular" | "webBold", Uint8Array>;
@@ -75,16 +80,31 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
 /** What follows from the plan: dates, doses, money, fit and signs, each with its place. */
 export const compute = (plan: Plan, house: House): Outcome<Facts> => computeFacts(plan, house.tables);
 
-/** The facts put into words: a document tree in one language (a BCP 47 tag). document: the handout, or its estimate alone. */
+/**
+ * The facts put into words: a document tree in one language (a BCP 47 tag). document: the handout, or its estimate alone;
+ * reviews: what the clinic has read itself, so that the page need not say that nobody has.
+ */
 export const compose = (
   facts: Facts,
   house: House,
-  { language, document = "handout", staffToo = false }: ComposeOptions,
+  { language, document = "handout", staffToo = false, reviews = [] }: ComposeOptions,
 ): Outcome<Handout> =>
-  composeHandout(facts, { language, document, staffToo, templates: house.templates, locales: house.locales });
+  composeHandout(facts, {
+    language,
+    document,
+    staffToo,
+    reviews,
+    templates: house.templates,
+    locales: house.locales,
+  });
 
 /** staffToo: the e-mail also says it in the language of the clinic's staff. */
-export type ComposeOptions = { language: string; document?: Document | undefined; staffToo?: boolean | undefined };
+export type ComposeOptions = {
+  language: string;
+  document?: Document | undefined;
+  staffToo?: boolean | undefined;
+  reviews?: readonly ClinicReview[] | undefined;
+};
 
 /** How easily a handout is read, and the clinician's own words of its plan; hard sentences and words are told as notes. */
 export const reading = (plan: Plan, handout: Handout, { tables }: House): Reading =>
@@ -166,10 +186,23 @@ export const topics = (house: House, language: string): { id: string; species: s
   return house.tables.care.topics.map(({ id, species }) => ({ id, species, name: say(`topics:${id}.name`) }));
 };
 
-/** The languages a handout can be written in, each by its own name; status: "original", "reviewed" or "unreviewed". */
-export const languages = (house: House): { tag: string; name: string; status: string }[] =>
+/** A language a handout can be written in, by its own name, and how far its translation is (LanguageStatus). */
+export type Language = LanguageStatus & { tag: string; name: string };
+
+/** The languages there are. reviews: the clinic's own, which count as a translator's do. */
+export const languages = (house: House, reviews: readonly ClinicReview[] = []): Language[] =>
   house.locales.tags.map((tag) => ({
     tag,
     name: languageName(tag, tag),
-    status: speak(house.locales, tag).say("language:status"),
+    ...statusOf(house.locales, tag, reviews),
   }));
+
+/** What is wrong with a language as a translation, each with its place in its file; nothing in one that is whole. */
+export const guardLanguage = (house: House, tag: string): Problem[] => guardTranslation(house.locales, tag);
+
+/** The clinic's reviews with one more: of all that owners read in a language, as it is now. on: "2026-03-04". */
+export const reviewLanguage = (
+  house: House,
+  reviews: readonly ClinicReview[],
+  review: { language: string; by: string; on: string },
+): ClinicReview[] => withClinicReview(house.locales, reviews, review);

@@ -50,12 +50,13 @@ async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOpt
     paper,
     document: only,
     staffToo,
+    reviews: one.reviews,
   });
   const settled = settle(drawn.problems, [...(one.plan.value?.allow ?? []), ...options.allow]);
   report(desk, one, settled);
   if (!drawn.value || settled.open.length > 0) return tell(desk, one, settled, []);
 
-  const files = await packageOf({ ...drawn.value, texts: one.texts, settled }, desk.house);
+  const files = await packageOf({ ...drawn.value, texts: one.texts, reviews: one.reviews, settled }, desk.house);
   const written = await writeWhole(folder, files);
   const { open, notes } = settle(written.problems, []);
   report(desk, { ...one, texts: [] }, { open, allowed: [], notes });

@@ -1,5 +1,6 @@
 import { dirname, isAbsolute, join } from "node:path";
 import {
+  type ClinicReview,
   clinicPath,
   type Outcome,
   type Plan,
@@ -12,6 +13,7 @@ import {
 import { readLines } from "#io/read-lines.js";
 import { readSource } from "#io/read-source.js";
 import type { Problem } from "#problems/problem.js";
+import { clinicReviewsIn } from "./clinic-reviews.js";
 
 /** A source, what it is, and where its first line stands on the user's side: a line of a stream has its own number. */
 export type Text = Source & { is: keyof Sources; firstLine: number };
@@ -25,6 +27,8 @@ export type Case = {
   texts: Text[];
   /** The language of the clinic's staff, as far as it is known. */
   language: string;
+  /** What the clinic itself has read of the languages. */
+  reviews: ClinicReview[];
 };
 
 /** The cases the user named, one after another; "-" is one case a line of standard input. today: "2026-03-04". */
@@ -44,20 +48,25 @@ async function readCase(
   firstLine: number,
   today: string,
 ): Promise<Case> {
-  if (!plan) return { name, plan: { value: null, problems: unread }, texts: [], language: "en" };
+  if (!plan) return { name, plan: { value: null, problems: unread }, texts: [], language: "en", reviews: [] };
   const clinic = await readNamed(clinicPath(plan), folder);
   const prices = await readNamed(pricesPath({ plan, clinic: clinic?.value }), clinic ? dirname(clinic.path) : folder);
   const sources = { plan, clinic: clinic?.value, prices: prices?.value };
   const read = readPlan(sources, { today });
+  const { value: reviews, problems } = await clinicReviewsIn(clinic ? dirname(clinic.path) : folder);
   return {
     name,
-    plan: { value: read.value, problems: [clinic, prices].reduce(tellUnread, read.problems) },
+    plan: {
+      value: reviews && read.value,
+      problems: [...[clinic, prices].reduce(tellUnread, read.problems), ...problems],
+    },
     texts: [
       { ...plan, is: "plan", firstLine },
       ...(clinic?.value ? [{ ...clinic.value, is: "clinic" as const, firstLine: 1 }] : []),
       ...(prices?.value ? [{ ...prices.value, is: "prices" as const, firstLine: 1 }] : []),
     ],
     language: staffLanguage(sources) ?? "en",
+    reviews: reviews ?? [],
   };
 }
 

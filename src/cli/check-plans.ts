@@ -22,7 +22,9 @@ export async function checkPlans(plans: readonly string[], options: CheckOptions
 /** As far as the words: what is drawn from them depends on the paper, and holds no more problems of the plan. */
 async function checkOne(desk: Desk, one: Case, options: CheckOptions): Promise<ExitCode> {
   const facts = await follow(one.plan, (plan) => compute(plan, desk.house));
-  const handout = await follow(facts, (facts) => compose(facts, desk.house, { language: facts.owner.language }));
+  const handout = await follow(facts, (facts) =>
+    compose(facts, desk.house, { language: facts.owner.language, reviews: one.reviews }),
+  );
   const { value: plan } = one.plan;
   const read = options.reading && plan && handout.value ? reading(plan, handout.value, desk.house) : null;
   const problems = [...handout.problems, ...(read?.problems ?? [])];

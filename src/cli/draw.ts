@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from "node:util";
 import {
+  type ClinicReview,
   compose,
   compute,
   type Facts,
@@ -20,6 +21,7 @@ export type Wanted = Omit<RenderOptions, "paper"> & {
   paper: RenderOptions["paper"] | undefined;
   languages: string[];
   staffToo: boolean | undefined;
+  reviews: readonly ClinicReview[];
 };
 
 /** Draws a plan in every language wanted. A problem that several of them meet is told once. */
@@ -48,8 +50,8 @@ async function drawOne(
   asked: string,
   options: Wanted & RenderOptions,
 ): Promise<Outcome<Drawn>> {
-  const { document, staffToo } = options;
-  const handout = compose(facts, house, { language: asked, document, staffToo });
+  const { document, reviews, staffToo } = options;
+  const handout = compose(facts, house, { language: asked, document, reviews, staffToo });
   const files = await follow(handout, (handout) => render(handout, house, options));
   const language = handout.value?.language ?? asked;
   return { value: files.value && { asked, language, files: files.value }, problems: files.problems };

@@ -31,6 +31,9 @@ export type SendOptions = {
   json?: boolean;
 };
 
+/** clinic: the folder of its profile. */
+export type LanguagesOptions = { clinic: string; review?: string[]; by?: string; today: string; json?: boolean };
+
 export const planOptions = (): Option[] => [
   new Option(
     "--allow <CODE[:FOR]=reason>",

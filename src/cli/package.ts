@@ -1,4 +1,4 @@
-import { type Facts, type House, languages, type OutputFile, record } from "#index.js";
+import { type ClinicReview, type Facts, type House, languages, type OutputFile, record } from "#index.js";
 import { version } from "#io/shipped.js";
 import type { Settled } from "#problems/settle.js";
 import type { Text } from "./case.js";
@@ -9,16 +9,18 @@ export type Contents = {
   facts: Facts;
   drawn: readonly Drawn[];
   settled: Settled;
+  /** The clinic's own, of the languages. */
+  reviews?: readonly ClinicReview[];
 };
 
 /** All files of one plan: those of each language, in a folder of its own where there are several, and their record. */
 export async function packageOf(contents: Contents, house: House): Promise<OutputFile[]> {
-  const { drawn, facts, settled, texts } = contents;
+  const { drawn, facts, reviews = [], settled, texts } = contents;
   const text = (is: Text["is"]) => texts.find((one) => one.is === is) ?? null;
   const files = drawn.flatMap(({ asked, files }) =>
     drawn.length === 1 ? files : files.map(({ name, bytes }) => ({ name: `${asked}/${name}`, bytes })),
   );
-  const reviewed = languages(house).filter(({ status }) => status === "reviewed");
+  const known = languages(house, reviews);
   const kept = record({
     version: await version(),
     caseId: facts.caseId,
@@ -28,10 +30,12 @@ export async function packageOf(contents: Contents, house: House): Promise<Outpu
     prices: text("prices"),
     languages: drawn.map(({ language }) => ({
       language,
-      review: reviewed.some(({ tag }) => tag === language) ? "reviewed" : "not reviewed",
+      review: reviewWords[known.find(({ tag }) => tag === language)?.state ?? "unreviewed"],
     })),
     settled,
     files,
   });
   return [...files, { name: "record.json", bytes: new TextEncoder().encode(kept) }];
 }
+
+const reviewWords = { original: "original", reviewed: "reviewed", unreviewed: "not reviewed" } as const;

@@ -1,6 +1,8 @@
 import type { Facts } from "#compute/facts.js";
 import type { Handout } from "#handout/handout.js";
 import type { Locales } from "#locale/locales.js";
+import type { ClinicReview } from "#locale/status/kinds.js";
+import { statusOf } from "#locale/status/status.js";
 import { speak } from "#locale/voice.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import { eventsOf } from "./events.js";
@@ -14,13 +16,14 @@ import { sectionsOf } from "./sections.js";
 import type { Document, Templates } from "./templates.js";
 import { viewOf } from "./view.js";
 
-/** staffToo: the letter also says it in the language of the clinic's staff. */
+/** staffToo: the letter also says it in the language of the clinic's staff. reviews: what the clinic itself has read. */
 export type ComposeOptions = {
   language: string;
   document?: Document;
   staffToo?: boolean;
   templates: Templates;
   locales: Locales;
+  reviews?: readonly ClinicReview[];
 };
 
 /**
@@ -29,7 +32,7 @@ export type ComposeOptions = {
  * calendar; a plan without an estimate has none: "estimate-missing".
  */
 export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout> {
-  const { language, document = "handout", staffToo = false, templates, locales } = options;
+  const { language, document = "handout", staffToo = false, templates, locales, reviews = [] } = options;
   const problems: Problem[] = [];
   const told = new Set<string>();
   const report = (found: Problem) => {
@@ -44,6 +47,7 @@ export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout>
   if (document === "estimate" && !facts.estimate) report(problem("estimate-missing", page.plan, {}));
 
   const english = speak(locales, "en", facts.country).say;
+  const { state } = statusOf(locales, voice.language, reviews);
   const sections = sectionsOf(readMarkdown(templates.markdownOf(page, document)), page.holes);
   const whole =
     document === "handout"
@@ -52,6 +56,7 @@ export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout>
   const staff = speak(locales, facts.clinic.staffLanguage, facts.country);
   const staffPage = staffToo && staff.language !== voice.language ? newPage(page.view, staff, report) : null;
   const letter = letterOf(page, staffPage, templates);
-  const handout: Handout = { ...frameOf(page, english, document), sections, ...whole, letter };
+  const unreviewed = state === "unreviewed";
+  const handout: Handout = { ...frameOf(page, english, document, unreviewed), sections, ...whole, letter };
   return { value: stops(problems) ? null : handout, problems };
 }

@@ -6,7 +6,12 @@ import { type Page, plainOn } from "./page.js";
 import type { Document } from "./templates.js";
 
 /** All of a handout but its sections, events and letter: titles, the running head, the notice about its translation. */
-export function frameOf(page: Page, english: Say, document: Document): Omit<Handout, "sections" | "events" | "letter"> {
+export function frameOf(
+  page: Page,
+  english: Say,
+  document: Document,
+  unreviewed: boolean,
+): Omit<Handout, "sections" | "events" | "letter"> {
   const { view, voice } = page;
   return {
     language: voice.language,
@@ -23,7 +28,7 @@ export function frameOf(page: Page, english: Say, document: Document): Omit<Hand
     zone: view.zone,
     subject: plainOn(page, "handout:subject", { clinic: view.clinic.name }),
     clinic: { name: view.clinic.name, address: view.clinic.address, email: view.clinic.email },
-    translationNotice: translationNotice(page, english),
+    translationNotice: translationNotice(page, english, unreviewed),
     calendarName: plainOn(page, "calendar:name"),
   };
 }
@@ -67,9 +72,9 @@ function pageWords(page: Page): Handout["pageWords"] {
  * Where nobody qualified has read the translation, that is said in the owner's language and in English; where there is no
  * translation, in English. The language the words were first written in needs no notice.
  */
-function translationNotice({ voice }: Page, english: Say): Inline[] {
+function translationNotice({ voice }: Page, english: Say, unreviewed: boolean): Inline[] {
   if (!voice.speaks) return [text(english("language:not-ready", { language: languageName(voice.asked, "en") }))];
-  if (voice.message("language:status") !== "unreviewed") return [];
+  if (!unreviewed) return [];
   const own = voice.say("language:unreviewed", { language: languageName(voice.language, voice.region) });
   const foreign = english("language:unreviewed", { language: languageName(voice.language, "en") });
   return [text(`${own} `), { kind: "passage", language: "en", inlines: [text(foreign)] }];

@@ -4,7 +4,7 @@ import { price, shareOrAmount, whole } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
 import { scalar } from "./scalars/scalar.js";
 import { email, language, longest, told, words } from "./scalars/text.js";
-import { birth, clock, day, localTime } from "./scalars/time.js";
+import { birth, clock, localTime } from "./scalars/time.js";
 import { unavailable } from "./scalars/unavailable.js";
 import { visitDone } from "./visit-schema.js";
 

@@ -13,6 +13,7 @@ export const fileKinds = {
   "file-forbidden": stop<{ path: string }>(),
   "file-is-folder": stop<{ path: string }>(),
   "file-unreadable": stop<Failed>(),
+  "reviews-unreadable": stop<{ path: string }>(),
   "out-not-folder": stop<{ path: string }>(),
   "out-not-file": stop<{ path: string }>(),
   "out-forbidden": stop<{ path: string }>(),

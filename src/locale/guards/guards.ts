@@ -1,13 +1,14 @@
 import { type Problem, problem } from "#problems/problem.js";
-import type { Locales, Messages } from "../locales.js";
-import { baseOf, source } from "../source.js";
+import type { Locales } from "../locales.js";
+import { baseOf } from "../source.js";
 import { checkFigures } from "./figures.js";
 import { checkLength } from "./length.js";
 import { checkMarkup } from "./markup.js";
 import { placeInJson } from "./place.js";
 import { checkContexts, checkPlurals } from "./plurals.js";
 import { type Rules, rulesOf } from "./rules.js";
-import { type Finding, type Form, formsOf, type Guard, type Sentence } from "./sentence.js";
+import type { Finding, Form, Guard, Sentence } from "./sentence.js";
+import { sentencesOf } from "./sentences.js";
 import { checkUntranslated } from "./untranslated.js";
 import { checkValues } from "./values.js";
 
@@ -50,29 +51,3 @@ const missing = (code: "translation-missing" | "translation-extra", key: string,
   form,
   found: { code, values: { key } },
 });
-
-/** Every sentence of the source or of the language, file by file. */
-export function sentencesOf(locales: Locales, tag: string): Sentence[] {
-  const files = [source, tag].flatMap((each) => filesOf(locales, each));
-  return [...new Set(files)].flatMap((file) => {
-    const [from, into] = [source, tag].map((each) => formsIn(locales, `locales/${each}/${file}`));
-    const namespace = file.replace(/[/.].*$/, "");
-    return [...new Set([...(from?.keys() ?? []), ...(into?.keys() ?? [])])].map((stem) => ({
-      name: `${namespace}:${stem}`,
-      file: `locales/${tag}/${file}`,
-      source: from?.get(stem) ?? [],
-      own: into?.get(stem) ?? [],
-    }));
-  });
-}
-
-const beside = new Set(["guard.json", "status.json"]);
-
-const filesOf = ({ texts }: Locales, tag: string): string[] =>
-  Object.keys(texts)
-    .filter((path) => path.startsWith(`locales/${tag}/`) && path.endsWith(".json"))
-    .map((path) => path.slice(`locales/${tag}/`.length))
-    .filter((file) => !beside.has(file));
-
-const formsIn = ({ texts }: Locales, path: string): Map<string, Form[]> =>
-  formsOf(JSON.parse(texts[path] ?? "{}") as Messages);

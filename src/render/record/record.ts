@@ -15,7 +15,7 @@ export type RecordInput = {
   clinic: Source | null;
   /** null where the price list is written in the clinic profile. */
   prices: Source | null;
-  languages: readonly { language: string; review: "reviewed" | "not reviewed" }[];
+  languages: readonly { language: string; review: "original" | "reviewed" | "not reviewed" }[];
   settled: Pick<Settled, "allowed" | "notes">;
   /** Every file that was handed over, but this one. */
   files: readonly { name: string; bytes: Uint8Array }[];

@@ -1,0 +1,77 @@
+import { createHash } from "node:crypto";
+import type { Form } from "../guards/sentence.js";
+import { sentencesOf } from "../guards/sentences.js";
+import type { Locales } from "../locales.js";
+import { baseOf, isOriginal } from "../source.js";
+import type { ClinicReview, Reviewer, SentenceStatus } from "./kinds.js";
+import { stampsOf } from "./stamps.js";
+
+/**
+ * How far a language is. complete: sentences that are there; stale: made from a source that has changed since, or from nobody
+ * knows which; reviewed: those whose words, as they are now, somebody has read. state is of what owners read, and not of the
+ * problems told to staff: "reviewed" once a qualified translator or the clinic has read all of it.
+ */
+export type LanguageStatus = {
+  state: "original" | "reviewed" | "unreviewed";
+  sentences: number;
+  complete: number;
+  stale: string[];
+  reviewed: Record<Exclude<Reviewer, "nobody"> | "clinic", number>;
+};
+
+/** The status of a language by its stamps (status.json) and a clinic's own reviews. */
+export function statusOf(locales: Locales, tag: string, clinic: readonly ClinicReview[] = []): LanguageStatus {
+  const original = isOriginal(tag, locales.tags);
+  const sentences = statusesOf(locales, tag).map((one) => ({ ...one, byClinic: readBy(clinic, tag, one) }));
+  const count = (test: (one: (typeof sentences)[number]) => boolean) => sentences.filter(test).length;
+  const settled = sentences
+    .filter(({ forOwners }) => forOwners)
+    .every(({ words, stale, by, byClinic }) => words !== null && ((!stale && by === "qualified") || byClinic));
+  return {
+    state: original ? "original" : settled ? "reviewed" : "unreviewed",
+    sentences: sentences.length,
+    complete: count(({ words }) => words !== null),
+    stale: original ? [] : sentences.filter(({ words, stale }) => words !== null && stale).map(({ name }) => name),
+    reviewed: {
+      fluent: count(({ stale, by }) => !stale && by === "fluent"),
+      qualified: count(({ stale, by }) => !stale && by === "qualified"),
+      clinic: count(({ byClinic }) => byClinic),
+    },
+  };
+}
+
+const known = new WeakMap<Locales, Map<string, SentenceStatus[]>>();
+
+/** Every sentence of the source with its status in a language; a variant's are its base's where it says nothing itself. */
+export function statusesOf(locales: Locales, tag: string): SentenceStatus[] {
+  const made = known.get(locales)?.get(tag) ?? readStatuses(locales, tag);
+  known.set(locales, new Map([...(known.get(locales) ?? []), [tag, made]]));
+  return made;
+}
+
+function readStatuses(locales: Locales, tag: string): SentenceStatus[] {
+  const stamps = stampsOf(locales, tag);
+  const base = baseOf(tag, locales.tags);
+  const inherited = new Map(base ? statusesOf(locales, base).map((one) => [one.name, one]) : []);
+  return sentencesOf(locales, tag)
+    .filter(({ source }) => source.length > 0)
+    .map((sentence) => {
+      const { name, file, source, own } = sentence;
+      const fromBase = own.length === 0 ? inherited.get(name) : undefined;
+      if (fromBase) return fromBase;
+      const [from, words] = [hashOf(source), own.length > 0 ? hashOf(own) : null];
+      const stamp = stamps[name];
+      const by = stamp && stamp.words === words ? stamp.by : "nobody";
+      return { name, forOwners: !file.includes("/problems/"), from, words, stale: stamp?.from !== from, by };
+    });
+}
+
+/** The same forms have the same hash, in whatever order a file has them. Changes are to be seen, not attacks withstood. */
+const hashOf = (forms: readonly Form[]): string =>
+  createHash("sha256")
+    .update(JSON.stringify(forms.map(({ path, text }) => [path.at(-1), text]).sort()))
+    .digest("hex")
+    .slice(0, 10);
+
+const readBy = (clinic: readonly ClinicReview[], tag: string, { name, words }: SentenceStatus): boolean =>
+  words !== null && clinic.some((review) => review.language === tag && review.sentences[name] === words);
