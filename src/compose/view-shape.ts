@@ -94,13 +94,8 @@ export const viewShapes = {
   },
   Remedy: {
     medicine: "Medicine",
-    times: [
-      {
-        at: "Clock",
-        part: "DayPart",
-        from: "Place",
-      },
-    ],
+    only: "Stretch",
+    steps: ["Stretch"],
     statements: ["Statement"],
     from: "Place",
   },
@@ -108,6 +103,7 @@ export const viewShapes = {
     id: "string",
     name: "string",
     substance: "string",
+    called: "string",
     group: "string",
     form: "string",
     strength: "Amount",
@@ -120,6 +116,7 @@ export const viewShapes = {
       percentOff: "string",
     },
     everyHours: "number",
+    steps: ["Stretch"],
     asNeededMost: "number",
     food: {
       "=": ["with", "without", "either"],
@@ -134,10 +131,28 @@ export const viewShapes = {
     statements: ["Statement"],
     from: "Place",
   },
+  Stretch: {
+    give: "Amount",
+    everyHours: "number",
+    often: {
+      "=": ["daily", "times-a-day", "every-few-days"],
+    },
+    days: "number",
+    times: [
+      {
+        at: "Clock",
+        part: "DayPart",
+      },
+    ],
+    first: "LocalTime",
+    last: "LocalTime",
+    from: "Place",
+  },
+  Clock: "string",
+  LocalTime: "string",
   Told: {
     "*": "string",
   },
-  LocalTime: "string",
   Dose: {
     medicine: "string",
     number: "number",
@@ -154,7 +169,6 @@ export const viewShapes = {
     },
     from: "Place",
   },
-  Clock: "string",
   Due: {
     dose: "Dose",
     medicine: "Medicine",

@@ -1,10 +1,22 @@
-import type { Certainty, Clock, DayPart, Dose, Facts, Medicine, Sign, Statement, Step, Visit } from "#compute/facts.js";
+import type {
+  Certainty,
+  DayPart,
+  Dose,
+  Facts,
+  Medicine,
+  Sign,
+  Statement,
+  Step,
+  Stretch,
+  Visit,
+} from "#compute/facts.js";
 import type { Place } from "#problems/place.js";
 
-/** One medicine with the times of day it is given at, and what is to be known of it and not of the others. */
+/** One medicine with its one dose, or the steps of it that changes, and what is to be known of it and not of the others. */
 export type Remedy = {
   medicine: Medicine;
-  times: { at: Clock; part: DayPart; from: Place }[];
+  only: Stretch | null;
+  steps: Stretch[];
   statements: Statement[];
   from: Place;
 };
@@ -53,7 +65,7 @@ export function viewOf(facts: Facts): View {
     partsOfDay: partOrder
       .map((part) => ({ part, steps: facts.steps.filter(({ times }) => times.includes(part)) }))
       .filter(({ steps }) => steps.length > 0),
-    remedies: facts.medicines.map((medicine) => remedy(medicine, facts, ofEveryMedicine)),
+    remedies: facts.medicines.map((medicine) => remedy(medicine, ofEveryMedicine)),
     ofEveryMedicine,
     due: dueNext(facts),
     visitGroups: certainties
@@ -78,11 +90,11 @@ function sharedByAll([first, ...others]: Medicine[]): Statement[] {
   );
 }
 
-function remedy(medicine: Medicine, { chart }: Facts, shared: Statement[]): Remedy {
-  const columns = (chart?.columns ?? []).filter((column) => column.medicine === medicine.id);
-  const times = columns.map(({ at, part }) => ({ at, part, from: medicine.from }));
+function remedy(medicine: Medicine, shared: Statement[]): Remedy {
+  const [only = null, ...later] = medicine.steps;
+  const steps = later.length > 0 ? medicine.steps : [];
   const statements = medicine.statements.filter(({ id }) => !shared.some((other) => other.id === id));
-  return { medicine, times, statements, from: medicine.from };
+  return { medicine, only: later.length > 0 ? null : only, steps, statements, from: medicine.from };
 }
 
 function dueNext({ next, medicines }: Facts): Due[] {

@@ -12,6 +12,7 @@ const patient = z.strictObject({
   sex: z.enum(["female", "male", "spayed female", "neutered male"]),
   born: birth.optional(),
   weight,
+  "weight before": weight.optional().describe("What it weighed at an earlier visit, to bear the weight out"),
   breed: words.optional(),
   allergies: z.array(words).max(20).default([]),
   takes: z.array(words).max(20).default([]).describe("Medicines the animal already takes"),

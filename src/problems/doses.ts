@@ -26,6 +26,7 @@ export const doseKinds = {
     "given",
   ),
   "many-at-once": ask<Of & { given: string; most: string }>("medicine", "given"),
+  "syringe-unlikely": ask<Of & { given: string; syringe: string; context: string }>("medicine", "syringe"),
   "strength-unlisted": ask<Of & { strength: string; known: readonly string[]; source: string }>("medicine", "strength"),
 
   // How often and for how long.
@@ -60,6 +61,7 @@ export const doseKinds = {
   "doses-too-seldom": ask<Of & { every: number; limit: number; source: string }>("medicine", "every"),
   "days-over-limit": ask<Of & { days: number; limit: number; source: string }>("medicine", "days"),
   "days-under-limit": note<Of & { days: number; limit: number; source: string }>(),
+  "days-far-under-limit": ask<Of & { days: number; limit: number; source: string }>("medicine", "days"),
   "doses-over-limit": ask<Of & { doses: number; limit: number; source: string }>("medicine", "doses"),
   "weight-outside-limit": ask<Rule>("medicine", "given"),
   "age-outside-limit": ask<Of & { months: number; limit: string; source: string }>("medicine", "months"),

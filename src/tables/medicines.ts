@@ -124,7 +124,7 @@ export function readMedicines(text: string, path: string): Outcome<MedicineRow[]
       ...row,
       groups: inOrder.map(({ id, names }) => ({ id, names })),
       notWith: [...row.notWith, ...inOrder.flatMap((group) => group.notWith)],
-      statements: [...row.statements, ...inOrder.flatMap((group) => group.statements), ...value.statements],
+      statements: [...inOrder.flatMap((group) => group.statements), ...row.statements, ...value.statements],
     };
   });
   return { value: rows, problems };

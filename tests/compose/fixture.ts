@@ -90,6 +90,19 @@ function medicine(
   return {
     ...rest,
     substance: base.id,
+    called: base.id,
+    steps: [
+      {
+        give: base.give,
+        everyHours: base.everyHours,
+        often: base.everyHours < 24 ? "times-a-day" : "daily",
+        days: count / clocks.length,
+        times: clocks.map((clock) => ({ at: clock, part: clock < "12:00" ? "morning" : "evening" })),
+        first: doses[0]?.at ?? null,
+        last: doses.at(-1)?.at ?? null,
+        from: at(line),
+      },
+    ],
     group: null,
     route: "mouth",
     asNeededMost: null,

@@ -19,7 +19,7 @@ export function computeDoses(
   table: readonly MedicineRow[],
 ): Outcome<{ medicines: Medicine[]; chart: Chart | null }> {
   const named = askedOf(plan).map((asked) => ({ asked, rows: namedIn(asked.planned.name, table) }));
-  const computed = named.map(({ asked, rows }) => medicineOf(asked, rows[0] ?? null));
+  const computed = named.map(({ asked, rows }) => medicineOf(asked, rows));
   const unknown = named
     .filter(({ rows }) => rows.length === 0)
     .map(({ asked }) => problem("medicine-unknown", asked.at("name"), { given: asked.planned.name }));

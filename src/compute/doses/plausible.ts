@@ -8,6 +8,9 @@ import type { Step } from "./steps.js";
 /** More than this at a time is more likely a slip of the strength; common practice, no source. */
 const mostAtOnce = { tablet: 4, capsule: 4, drops: 10, ointment: 2 };
 const mostMillilitresPerKg = 1;
+/** Syringes for the mouth have up to about 60 marks, and an amount below the third is measured badly; from memory. */
+const fewestMarks = 3;
+const mostMarks = 60;
 /** A longer course than this is asked about where no rule says how long it may be; common practice, no source. */
 export const mostDays = 30;
 
@@ -17,6 +20,16 @@ export function manyAtOnce(asked: Asked, form: Form, { giving, path, order }: St
   if (giving.amount.lte(most)) return [];
   const values = { medicine: asked.planned.name, given: told(giving.give), most: `${plain(most)} ${form.unit}` };
   return [problem("many-at-once", asked.at(...path, order.give ? "give" : "dose"), values)];
+}
+
+/** An amount that falls on the first marks of the syringe, or past its last, is more likely a slip in how it is marked. */
+export function unlikelySyringe({ planned, at }: Asked, { kind, step }: Form, { giving }: Step): Problem[] {
+  if (!planned.syringe || kind !== "liquid") return [];
+  const marks = giving.amount.div(step);
+  if (marks.gte(fewestMarks) && marks.lte(mostMarks)) return [];
+  const context = marks.lt(fewestMarks) ? "few" : "many";
+  const values = { medicine: planned.name, given: told(giving.give), syringe: told(planned.syringe), context };
+  return [problem("syringe-unlikely", at("syringe"), values)];
 }
 
 /** A strength that is not sold is more likely a slip of the pen, or made up by a pharmacy. */
