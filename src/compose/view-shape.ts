@@ -50,6 +50,12 @@ export const viewShapes = {
     supplies: ["Statement"],
     medicines: ["Medicine"],
     chart: "Chart",
+    feeding: [
+      {
+        text: "Told",
+        from: "Place",
+      },
+    ],
     course: "Course",
     collar: "Collar",
     estimate: "Estimate",
@@ -122,10 +128,12 @@ export const viewShapes = {
       "=": ["with", "without", "either"],
     },
     purpose: "Told",
+    missed: "Told",
     lastGiven: "LocalTime",
     doses: ["Dose"],
     first: "LocalTime",
     last: "LocalTime",
+    expires: "Day",
     dispense: "Amount",
     leftOver: "Amount",
     statements: ["Statement"],
@@ -161,6 +169,7 @@ export const viewShapes = {
     give: "Amount",
     from: "Place",
   },
+  Day: "string",
   Statement: {
     id: "string",
     topics: ["string"],
@@ -199,7 +208,6 @@ export const viewShapes = {
     number: "number",
     from: "Place",
   },
-  Day: "string",
   Patient: {
     name: "string",
     species: "Species",

@@ -154,10 +154,14 @@ export type Medicine = {
   asNeededMost: number | null;
   food: "with" | "without" | "either" | null;
   purpose: Told | null;
+  /** What to do after a missed dose, where the clinician says it. */
+  missed: Told | null;
   lastGiven: LocalTime | null;
   doses: Dose[];
   first: LocalTime | null;
   last: LocalTime | null;
+  /** The last day it may be used, where the plan says it. */
+  expires: Day | null;
   dispense: Amount;
   leftOver: Amount;
   /** Words on effects, stopping, handling and storage, from the tables. */
@@ -276,6 +280,8 @@ export type Facts = {
   supplies: Statement[];
   medicines: Medicine[];
   chart: Chart | null;
+  /** Food and supplements, in the clinician's words. */
+  feeding: { text: Told; from: Place }[];
   course: Course;
   collar: Collar | null;
   estimate: Estimate | null;

@@ -22,6 +22,7 @@ const owner = z.strictObject({
   name: words,
   language,
   email: email.optional(),
+  address: z.array(words).max(6).optional().describe("Where the law asks for it on the label of a medicine"),
 });
 
 /** One thing the animal is cared for, with its visits in the words of the course language. */
@@ -39,7 +40,17 @@ const care = z.strictObject({
 /** The units of a dose the clinician orders: by weight, or the whole amount. */
 const ordered = quantity(
   "Dose",
-  { "mg/kg": "mg/kg", "mg/lb": "mg/lb", mg: "mg", "mL/kg": "mL/kg", "IU/kg": "IU/kg", IU: "IU" },
+  {
+    "mg/kg": "mg/kg",
+    "mg/lb": "mg/lb",
+    "mg/m2": "mg/m2",
+    mg: "mg",
+    "mL/kg": "mL/kg",
+    "IU/kg": "IU/kg",
+    "units/kg": "IU/kg",
+    IU: "IU",
+    units: "IU",
+  },
   "13.75 mg/kg",
   "100 mg",
 );
@@ -56,8 +67,16 @@ const give = quantity(
     ml: "mL",
     drop: "drop",
     drops: "drop",
+    spray: "spray",
+    sprays: "spray",
+    patch: "patch",
+    patches: "patch",
     application: "application",
     applications: "application",
+    cm: "cm",
+    in: "in",
+    unit: "unit",
+    units: "unit",
   },
   "0.5 tablet",
   "1.2 mL",
@@ -65,6 +84,11 @@ const give = quantity(
 
 const solid = quantity("Strength", { mg: "mg", IU: "IU" }, "375 mg");
 const fluid = quantity("Strength", { "mg/mL": "mg/mL", "mg/ml": "mg/mL", "IU/mL": "IU/mL" }, "50 mg/mL");
+
+const insulin = quantity("Insulin", { "units/mL": "IU/mL", "U/mL": "IU/mL", "IU/mL": "IU/mL" }, "40 units/mL");
+
+/** How a syringe is marked: in millilitres, or in units of one strength of insulin. */
+const syringe = z.union([z.enum(["U-40", "U-100"]), quantity("Syringe graduation", { mL: "mL", ml: "mL" }, "0.1 mL")]);
 
 /** A medicine that the clinic has not given yet. */
 const notGiven = scalar(
@@ -83,8 +107,11 @@ const medicine = z.strictObject({
   liquid: fluid.optional(),
   drops: words.optional(),
   ointment: words.optional(),
+  spray: words.optional(),
+  patch: words.optional(),
+  insulin: insulin.optional(),
   splits: z.enum(["whole", "halves", "quarters"]).optional().describe("Into what the tablet may be cut"),
-  syringe: quantity("Syringe graduation", { mL: "mL", ml: "mL" }, "0.1 mL").optional(),
+  syringe: syringe.optional().describe("0.1 mL; of insulin, U-40 or U-100"),
   route: z.enum(["mouth", "ear", "eye", "skin", "under the skin"]).default("mouth"),
   dose: ordered.optional(),
   give: give.optional(),
@@ -100,6 +127,8 @@ const medicine = z.strictObject({
   first: z.union([clock, localTime]).optional().describe("When to give the first dose at home, if not worked out"),
   food: z.enum(["with", "without", "either"]).optional(),
   why: told.optional().describe("What it is for, in the owner's words"),
+  expires: day.optional().describe("The last day it may be used"),
+  missed: told.optional().describe("What to do after a missed dose, if not to ring you"),
 });
 
 const collar = z.strictObject({
@@ -149,6 +178,7 @@ export const planSchema = z.strictObject({
   care: z.array(care).min(1).max(12),
   booked: z.array(localTime).max(60).default([]).describe("Visits already agreed"),
   medicines: z.array(medicine).max(20).default([]),
+  feeding: z.array(told).max(10).optional().describe("Food and supplements, a line each, in the owner's words"),
   household: z.strictObject({ morning: clock, evening: clock }).optional(),
   collar: collar.optional(),
   estimate: estimate.optional(),

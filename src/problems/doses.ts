@@ -16,6 +16,9 @@ export const doseKinds = {
   "dose-missing": stop<Of>(),
   "strength-missing": stop<Of & { dose: string }>(),
   "strength-in-other-unit": stop<Of & { dose: string; strength: string }>(),
+  "syringe-missing": stop<Of & { strength: string }>(),
+  "syringe-mismatch": stop<Of & { strength: string; syringe: string }>(),
+  "syringe-for-insulin": stop<Of>(),
   "give-in-other-unit": stop<Of & { given: string; context: string }>(),
   "give-not-measurable": stop<Of & { given: string; step: string }>(),
   "dose-and-give-differ": ask<Of & { ordered: string; given: string }>("medicine", "ordered", "given"),
@@ -36,6 +39,8 @@ export const doseKinds = {
   "days-missing": stop<Of>(),
   "days-not-whole": stop<Of & { days: string }>(),
   "days-very-many": ask<Of & { days: number; most: number }>("medicine", "days"),
+  "expires-before-end": stop<Of & { expires: { day: string }; last: { day: string } }>(),
+  "label-lacks": note<{ medicines: readonly string[]; context: string; source: string }>(),
   "dispensed-too-little": stop<Of & { given: string; needed: string }>(),
   "dispensed-in-other-unit": stop<Of & { given: string; context: string }>(),
 

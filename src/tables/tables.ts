@@ -1,12 +1,12 @@
 import type { Outcome } from "#problems/problem.js";
 import { type CashRounding, readCash } from "./cash.js";
-import { type MedicineRow, readMedicines } from "./medicines.js";
+import { type Medicines, readMedicines } from "./medicines.js";
 import { together } from "./together.js";
 import { type CareTables, readCare } from "./topics.js";
 import { readVisitKinds, type VisitKind } from "./visits.js";
 
 /** The reference tables of shared/, checked row by row; every row carries its source. */
-export type Tables = { visits: VisitKind[]; medicines: MedicineRow[]; care: CareTables; cash: CashRounding[] };
+export type Tables = { visits: VisitKind[]; medicines: Medicines; care: CareTables; cash: CashRounding[] };
 
 /** files: the text of each file by its path, "shared/visits.json". */
 export function openTables(files: Record<string, string>): Outcome<Tables> {

@@ -107,6 +107,8 @@ function medicine(
     route: "mouth",
     asNeededMost: null,
     food: "with",
+    missed: null,
+    expires: null,
     doses,
     first: doses[0]?.at ?? null,
     last: doses.at(-1)?.at ?? null,
@@ -291,6 +293,7 @@ export const dog: Facts = {
   avoid: ["touch-bandage", "gauze", "human-medicine"].map((id) => statement({ id: `avoid.${id}` })),
   supplies: ["bag", "lead", "harness"].map((id) => statement({ id: `supplies.${id}` })),
   medicines: dogMedicines,
+  feeding: [],
   chart: chartOf(dogMedicines),
   course: {
     visits: dogVisits,

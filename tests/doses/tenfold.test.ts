@@ -6,9 +6,10 @@ import { describe, expect, test } from "vitest";
 import { computeDoses } from "#compute/doses/doses.js";
 import { readPlan } from "#plan/read-plan.js";
 import { settle } from "#problems/settle.js";
-import { table } from "./help.js";
+import { medicines } from "./help.js";
 
 const clinic = { file: "clinic.yaml", bytes: readFileSync("examples/clinic.yaml") };
+const prices = { file: "prices.yaml", bytes: readFileSync("examples/prices.yaml") };
 const examples = [
   { name: "dog-cheek-abscess", today: "2026-03-02" },
   { name: "cat-abscess-at-home", today: "2026-03-05" },
@@ -16,8 +17,11 @@ const examples = [
 
 /** What stands in the way of a build. */
 function inTheWay(text: string, today: string): string[] {
-  const read = readPlan({ plan: { file: "plan.yaml", bytes: new TextEncoder().encode(text) }, clinic }, { today });
-  const computed = read.value ? computeDoses(read.value, table) : { problems: [] };
+  const read = readPlan(
+    { plan: { file: "plan.yaml", bytes: new TextEncoder().encode(text) }, clinic, prices },
+    { today },
+  );
+  const computed = read.value ? computeDoses(read.value, medicines) : { problems: [] };
   return settle([...read.problems, ...computed.problems], read.value?.allow ?? []).open.map(({ code }) => code);
 }
 

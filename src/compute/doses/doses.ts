@@ -1,11 +1,12 @@
 import type { Plan } from "#plan/plan.js";
 import { type Outcome, problem, stops } from "#problems/problem.js";
-import type { MedicineRow } from "#tables/medicines.js";
+import type { Medicines } from "#tables/medicines.js";
 import type { Chart, Medicine } from "../facts.js";
 import { allergyProblems } from "./allergies.js";
 import { askedOf } from "./asked.js";
 import { chartOf } from "./chart.js";
 import { namedIn } from "./find.js";
+import { labelLacks } from "./label.js";
 import { medicineOf } from "./medicine.js";
 import { neverGiven } from "./never.js";
 import { pairProblems } from "./pairs.js";
@@ -16,10 +17,10 @@ import { pairProblems } from "./pairs.js";
  */
 export function computeDoses(
   plan: Plan,
-  table: readonly MedicineRow[],
+  { rows: table, common, labels }: Medicines,
 ): Outcome<{ medicines: Medicine[]; chart: Chart | null }> {
   const named = askedOf(plan).map((asked) => ({ asked, rows: namedIn(asked.planned.name, table) }));
-  const computed = named.map(({ asked, rows }) => medicineOf(asked, rows));
+  const computed = named.map(({ asked, rows }) => medicineOf(asked, rows, common));
   const unknown = named
     .filter(({ rows }) => rows.length === 0)
     .map(({ asked }) => problem("medicine-unknown", asked.at("name"), { given: asked.planned.name }));
@@ -27,6 +28,7 @@ export function computeDoses(
     ...named.flatMap(({ asked, rows }) => [...neverGiven(asked, rows), ...allergyProblems(plan, asked, rows, table)]),
     ...pairProblems(plan, named, table),
     ...unknown,
+    ...labelLacks(plan, labels),
     ...computed.flatMap((outcome) => outcome.problems),
   ];
   const medicines = computed.flatMap(({ value }) => value ?? []);

@@ -1,20 +1,28 @@
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import type { MedicineRow } from "#tables/medicines.js";
-import type { Medicine, Statement } from "../facts.js";
+import type { Medicine } from "../facts.js";
+import { toldIn } from "../told.js";
 import { readAsNeeded } from "./as-needed.js";
 import type { Asked } from "./asked.js";
+import { dayAfter, dayOf } from "./clock.js";
 import { type Dispensed, dispensed } from "./dispense.js";
 import { type Form, formOf } from "./form.js";
 import { labelProblems, limitProblems } from "./limits/limits.js";
 import { manyAtOnce, unlikelySyringe, unlistedStrength, veryManyDays } from "./plausible.js";
 import { type Schedule, scheduleOf } from "./schedule.js";
+import { statementsOf } from "./statements.js";
 import { type Step, stepsOf } from "./steps.js";
 import { stretchesOf } from "./stretches.js";
 
-/** Everything that follows for one medicine. rows: what the table holds of what it is called, the closest first. */
-export function medicineOf(asked: Asked, rows: readonly MedicineRow[]): Outcome<Medicine> {
+type Said = MedicineRow["statements"];
+
+/**
+ * Everything that follows for one medicine. rows: what the table holds of what it is called, the closest first; common: what
+ * is said of every medicine, known to the table or not.
+ */
+export function medicineOf(asked: Asked, rows: readonly MedicineRow[], common: Said): Outcome<Medicine> {
   const row = rows[0] ?? null;
-  const { value: form, problems: unformed } = formOf(asked.planned, asked.at());
+  const { value: form, problems: unformed } = formOf(asked);
   if (!form) return { value: null, problems: unformed };
   const { value: steps, problems: unstepped } = stepsOf(asked, form);
   const listed = row ? [...labelProblems(row, asked, form), ...unlistedStrength(asked, form, row)] : [];
@@ -25,8 +33,12 @@ export function medicineOf(asked: Asked, rows: readonly MedicineRow[]): Outcome<
   const schedule = most === null ? scheduleOf(asked, steps) : unscheduled;
   const dispense = dispensed(asked, form, steps, most);
   problems.push(...checks(asked, form, steps, row, most !== null), ...schedule.problems, ...dispense.problems);
+  problems.push(...outlasts(asked, steps, schedule.value?.doses.at(-1)?.at));
   if (!schedule.value || !dispense.value) return { value: null, problems };
-  return { value: assembled(asked, rows, { form, steps, most, ...schedule.value, ...dispense.value }), problems };
+  return {
+    value: assembled(asked, rows, common, { form, steps, most, ...schedule.value, ...dispense.value }),
+    problems,
+  };
 }
 
 /** What is given only as needed has no times. */
@@ -63,15 +75,25 @@ function checks(asked: Asked, form: Form, steps: Step[], row: MedicineRow | null
 
 const perDay = ({ giving, every }: Step) => giving.amount.div(every.hours);
 
+/** It may be used to the last dose; of what is given only as needed, to the last day of the course. */
+function outlasts({ planned, discharged, at }: Asked, steps: readonly Step[], last: string | undefined): Problem[] {
+  const { expires, name } = planned;
+  const days = steps.reduce((sum, step) => sum + step.days, 0);
+  const end = dayOf(last ?? dayAfter(dayOf(discharged), days));
+  if (expires === undefined || end <= expires) return [];
+  return [
+    problem("expires-before-end", at("expires"), { medicine: name, expires: { day: expires }, last: { day: end } }),
+  ];
+}
+
 type Parts = Schedule & Dispensed & { form: Form; steps: Step[]; most: number | null };
 
-function assembled(asked: Asked, rows: readonly MedicineRow[], parts: Parts): Medicine {
+function assembled(asked: Asked, rows: readonly MedicineRow[], common: Said, parts: Parts): Medicine {
   const { planned, id } = asked;
   const row = rows[0] ?? null;
   const { form, steps, most, doses, lastGiven, dispense, leftOver } = parts;
   const [opening] = steps;
   if (!opening) throw new RangeError("a medicine without steps");
-  const why = planned.why;
   return {
     id,
     name: planned.name,
@@ -87,22 +109,16 @@ function assembled(asked: Asked, rows: readonly MedicineRow[], parts: Parts): Me
     steps: stretchesOf(asked, steps, doses),
     asNeededMost: most,
     food: planned.food ?? row?.food?.how ?? null,
-    purpose: why === undefined ? null : typeof why === "string" ? { [asked.staffLanguage]: why } : why,
+    purpose: planned.why === undefined ? null : toldIn(planned.why, asked.staffLanguage),
+    missed: planned.missed === undefined ? null : toldIn(planned.missed, asked.staffLanguage),
     lastGiven,
     doses,
     first: doses[0]?.at ?? null,
     last: doses.at(-1)?.at ?? null,
+    expires: planned.expires ?? null,
     dispense,
     leftOver,
-    statements: statementsOf(asked, form, row),
+    statements: statementsOf(asked, form, row?.statements ?? common),
     from: asked.at(),
   };
-}
-
-/** What the owner is told of it: what the table says of this form and species. */
-function statementsOf({ id, species, at }: Asked, form: Form, row: MedicineRow | null): Statement[] {
-  return (row?.statements ?? [])
-    .filter(({ forms }) => forms?.includes(form.kind) ?? true)
-    .filter(({ species: of }) => of?.includes(species) ?? true)
-    .map((statement) => ({ id: statement.id, topics: [id], values: {}, from: at() }));
 }
