@@ -33,7 +33,7 @@ export async function readLetter(folder: string, { house }: Desk): Promise<Outco
   const header = mail.headers.find(({ key }) => key === "content-language")?.value ?? "";
   const language = header.split(",")[0]?.trim() ?? "";
   // The language the words were first written in needs no review.
-  const original = languages(house).some(({ tag, status }) => tag === language && status === "original");
+  const original = languages(house).some(({ tag, state }) => tag === language && state === "original");
   const recorded = built.languages.find((one) => one.language === language)?.review;
   const { caseId, revision } = built;
   return {

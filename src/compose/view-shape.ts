@@ -49,6 +49,12 @@ export const viewShapes = {
     supplies: ["Statement"],
     medicines: ["Medicine"],
     chart: "Chart",
+    feeding: [
+      {
+        text: "Told",
+        from: "Place",
+      },
+    ],
     course: "Course",
     collar: "Collar",
     estimate: "Estimate",
@@ -95,13 +101,8 @@ export const viewShapes = {
   },
   Remedy: {
     medicine: "Medicine",
-    times: [
-      {
-        at: "Clock",
-        part: "DayPart",
-        from: "Place",
-      },
-    ],
+    only: "Stretch",
+    steps: ["Stretch"],
     statements: ["Statement"],
     from: "Place",
   },
@@ -109,6 +110,7 @@ export const viewShapes = {
     id: "string",
     name: "string",
     substance: "string",
+    called: "string",
     group: "string",
     form: "string",
     strength: "Amount",
@@ -121,24 +123,45 @@ export const viewShapes = {
       percentOff: "string",
     },
     everyHours: "number",
+    steps: ["Stretch"],
     asNeededMost: "number",
     food: {
       "=": ["with", "without", "either"],
     },
     purpose: "Told",
+    missed: "Told",
     lastGiven: "LocalTime",
     doses: ["Dose"],
     first: "LocalTime",
     last: "LocalTime",
+    expires: "Day",
     dispense: "Amount",
     leftOver: "Amount",
     statements: ["Statement"],
     from: "Place",
   },
+  Stretch: {
+    give: "Amount",
+    everyHours: "number",
+    often: {
+      "=": ["daily", "times-a-day", "every-few-days"],
+    },
+    days: "number",
+    times: [
+      {
+        at: "Clock",
+        part: "DayPart",
+      },
+    ],
+    first: "LocalTime",
+    last: "LocalTime",
+    from: "Place",
+  },
+  Clock: "string",
+  LocalTime: "string",
   Told: {
     "*": "string",
   },
-  LocalTime: "string",
   Dose: {
     medicine: "string",
     number: "number",
@@ -147,6 +170,7 @@ export const viewShapes = {
     give: "Amount",
     from: "Place",
   },
+  Day: "string",
   Statement: {
     id: "string",
     topics: ["string"],
@@ -155,7 +179,6 @@ export const viewShapes = {
     },
     from: "Place",
   },
-  Clock: "string",
   Due: {
     dose: "Dose",
     medicine: "Medicine",
@@ -230,7 +253,6 @@ export const viewShapes = {
   Certainty: {
     "=": ["booked", "expected", "possible"],
   },
-  Day: "string",
   Care: {
     topic: "string",
     site: "string",

@@ -1,10 +1,11 @@
-import type { Clock, DayPart, Dose, Facts, Medicine, Sign, Statement, Step } from "#compute/facts.js";
+import type { DayPart, Dose, Facts, Medicine, Sign, Statement, Step, Stretch } from "#compute/facts.js";
 import type { Place } from "#problems/place.js";
 
-/** One medicine with the times of day it is given at, and what is to be known of it and not of the others. */
+/** One medicine with its one dose, or the steps of it that changes, and what is to be known of it and not of the others. */
 export type Remedy = {
   medicine: Medicine;
-  times: { at: Clock; part: DayPart; from: Place }[];
+  only: Stretch | null;
+  steps: Stretch[];
   statements: Statement[];
   from: Place;
 };
@@ -46,7 +47,7 @@ export function viewOf(facts: Facts): View {
     ringToday: signs("today"),
     tellAtVisit: signs("visit"),
     timesOfDay: timesOfDay(facts.steps),
-    remedies: facts.medicines.map((medicine) => remedy(medicine, facts, ofEveryMedicine)),
+    remedies: facts.medicines.map((medicine) => remedy(medicine, ofEveryMedicine)),
     ofEveryMedicine,
     due: dueNext(facts),
     visitKinds: [...new Set(facts.course.visits.flatMap(({ purposes }) => purposes.map(({ kind }) => kind)))].map(
@@ -82,11 +83,11 @@ function sharedByAll([first, ...others]: Medicine[]): Statement[] {
   );
 }
 
-function remedy(medicine: Medicine, { chart }: Facts, shared: Statement[]): Remedy {
-  const columns = (chart?.columns ?? []).filter((column) => column.medicine === medicine.id);
-  const times = columns.map(({ at, part }) => ({ at, part, from: medicine.from }));
+function remedy(medicine: Medicine, shared: Statement[]): Remedy {
+  const [only = null, ...later] = medicine.steps;
+  const steps = later.length > 0 ? medicine.steps : [];
   const statements = medicine.statements.filter(({ id }) => !shared.some((other) => other.id === id));
-  return { medicine, times, statements, from: medicine.from };
+  return { medicine, only: later.length > 0 ? null : only, steps, statements, from: medicine.from };
 }
 
 function dueNext({ next, medicines }: Facts): Due[] {

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { differenceInMonths, parseISO } from "date-fns";
 import type { Plan } from "#plan/plan.js";
+import { placeOf } from "#problems/place.js";
 import type { Outcome } from "#problems/problem.js";
 import type { Tables } from "#tables/tables.js";
 import { aheadOf } from "./calendar/ahead.js";
@@ -60,6 +61,10 @@ export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null
     ...care.value,
     medicines: doses.value.medicines,
     chart: doses.value.chart,
+    feeding: (plan.feeding ?? []).map((line, i) => ({
+      text: toldIn(line, plan.clinic.language),
+      from: placeOf(plan.places, "feeding", i),
+    })),
     course: course.value,
     collar: collar.value,
     estimate: costs.value,

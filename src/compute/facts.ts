@@ -118,6 +118,21 @@ export type Course = {
 /** One giving at home. number counts from 1. */
 export type Dose = { medicine: string; number: number; at: LocalTime; part: DayPart; give: Amount; from: Place };
 
+/**
+ * A stretch of a course with one dose: a taper and a loading dose have several. times: when in the day, in the order of the
+ * clock; first, last: its doses. What is given only as needed has no times.
+ */
+export type Stretch = {
+  give: Amount;
+  everyHours: number;
+  often: "daily" | "times-a-day" | "every-few-days";
+  days: number;
+  times: { at: Clock; part: DayPart }[];
+  first: LocalTime | null;
+  last: LocalTime | null;
+  from: Place;
+};
+
 export type Medicine = {
   /** Unique in the plan: "amoxicillin-clavulanate". */
   id: string;
@@ -125,6 +140,8 @@ export type Medicine = {
   name: string;
   /** Row of shared/medicines, or null where the tool knows nothing about it. */
   substance: string | null;
+  /** The row whose name an owner may read in place of the clinician's; null where that names several, or none. */
+  called: string | null;
   /** Class in shared/medicines ("nsaid"), for the words on effects and handling. */
   group: string | null;
   form: string;
@@ -135,14 +152,20 @@ export type Medicine = {
   /** What give really holds, after rounding to what can be given; percentOff from the ordered dose, with its sign. */
   active: { amount: Amount; perKg: Amount; orderedPerKg: Amount | null; percentOff: string | null } | null;
   everyHours: number;
+  /** One after the other; their doses together are `doses`. */
+  steps: Stretch[];
   /** Most givings in 24 hours of a medicine given only as needed; null for one given by the clock. */
   asNeededMost: number | null;
   food: "with" | "without" | "either" | null;
   purpose: Told | null;
+  /** What to do after a missed dose, where the clinician says it. */
+  missed: Told | null;
   lastGiven: LocalTime | null;
   doses: Dose[];
   first: LocalTime | null;
   last: LocalTime | null;
+  /** The last day it may be used, where the plan says it. */
+  expires: Day | null;
   dispense: Amount;
   leftOver: Amount;
   /** Words on effects, stopping, handling and storage, from the tables. */
@@ -294,6 +317,8 @@ export type Facts = {
   supplies: Statement[];
   medicines: Medicine[];
   chart: Chart | null;
+  /** Food and supplements, in the clinician's words. */
+  feeding: { text: Told; from: Place }[];
   course: Course;
   collar: Collar | null;
   estimate: Estimate | null;

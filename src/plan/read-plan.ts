@@ -5,6 +5,7 @@ import { checkBirth } from "./checks/birth.js";
 import { checkClock } from "./checks/clock.js";
 import { checkDischargeDay } from "./checks/discharge-day.js";
 import { checkWeight } from "./checks/weight.js";
+import { checkWeightBorneOut } from "./checks/weight-borne-out.js";
 import type { Plan } from "./plan.js";
 import { readClinic, type Sources } from "./read-clinic.js";
 import { readText } from "./read-text.js";
@@ -26,6 +27,7 @@ export function readPlan(sources: Sources, { today }: { today: string }): Outcom
     ...checkDischargeDay(value, today),
     ...checkBirth(value),
     ...checkWeight(value),
+    ...checkWeightBorneOut(value),
     ...checkClock(value),
     ...checkAllowed(value),
   ];

@@ -4,7 +4,7 @@ import { price, shareOrAmount, whole } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
 import { scalar } from "./scalars/scalar.js";
 import { email, language, longest, told, words } from "./scalars/text.js";
-import { birth, clock, localTime } from "./scalars/time.js";
+import { birth, clock, day, localTime } from "./scalars/time.js";
 import { unavailable } from "./scalars/unavailable.js";
 import { visitDone } from "./visit-schema.js";
 
@@ -14,6 +14,7 @@ const patient = z.strictObject({
   sex: z.enum(["female", "male", "spayed female", "neutered male"]),
   born: birth.optional(),
   weight,
+  "weight before": weight.optional().describe("What it weighed at an earlier visit, to bear the weight out"),
   breed: words.optional(),
   allergies: z.array(words).max(20).default([]),
   takes: z.array(words).max(20).default([]).describe("Medicines the animal already takes"),
@@ -23,6 +24,7 @@ const owner = z.strictObject({
   name: words,
   language,
   email: email.optional(),
+  address: z.array(words).max(6).optional().describe("Where the law asks for it on the label of a medicine"),
 });
 
 /** One thing the animal is cared for, with its visits in the words of the course language. */
@@ -40,7 +42,17 @@ const care = z.strictObject({
 /** The units of a dose the clinician orders: by weight, or the whole amount. */
 const ordered = quantity(
   "Dose",
-  { "mg/kg": "mg/kg", "mg/lb": "mg/lb", mg: "mg", "mL/kg": "mL/kg", "IU/kg": "IU/kg", IU: "IU" },
+  {
+    "mg/kg": "mg/kg",
+    "mg/lb": "mg/lb",
+    "mg/m2": "mg/m2",
+    mg: "mg",
+    "mL/kg": "mL/kg",
+    "IU/kg": "IU/kg",
+    "units/kg": "IU/kg",
+    IU: "IU",
+    units: "IU",
+  },
   "13.75 mg/kg",
   "100 mg",
 );
@@ -57,8 +69,16 @@ const give = quantity(
     ml: "mL",
     drop: "drop",
     drops: "drop",
+    spray: "spray",
+    sprays: "spray",
+    patch: "patch",
+    patches: "patch",
     application: "application",
     applications: "application",
+    cm: "cm",
+    in: "in",
+    unit: "unit",
+    units: "unit",
   },
   "0.5 tablet",
   "1.2 mL",
@@ -66,6 +86,11 @@ const give = quantity(
 
 const solid = quantity("Strength", { mg: "mg", IU: "IU" }, "375 mg");
 const fluid = quantity("Strength", { "mg/mL": "mg/mL", "mg/ml": "mg/mL", "IU/mL": "IU/mL" }, "50 mg/mL");
+
+const insulin = quantity("Insulin", { "units/mL": "IU/mL", "U/mL": "IU/mL", "IU/mL": "IU/mL" }, "40 units/mL");
+
+/** How a syringe is marked: in millilitres, or in units of one strength of insulin. */
+const syringe = z.union([z.enum(["U-40", "U-100"]), quantity("Syringe graduation", { mL: "mL", ml: "mL" }, "0.1 mL")]);
 
 /** A medicine that the clinic has not given yet. */
 const notGiven = scalar(
@@ -84,8 +109,11 @@ const medicine = z.strictObject({
   liquid: fluid.optional(),
   drops: words.optional(),
   ointment: words.optional(),
+  spray: words.optional(),
+  patch: words.optional(),
+  insulin: insulin.optional(),
   splits: z.enum(["whole", "halves", "quarters"]).optional().describe("Into what the tablet may be cut"),
-  syringe: quantity("Syringe graduation", { mL: "mL", ml: "mL" }, "0.1 mL").optional(),
+  syringe: syringe.optional().describe("0.1 mL; of insulin, U-40 or U-100"),
   route: z.enum(["mouth", "ear", "eye", "skin", "under the skin"]).default("mouth"),
   dose: ordered.optional(),
   give: give.optional(),
@@ -103,6 +131,8 @@ const medicine = z.strictObject({
   why: told.optional().describe("What it is for, in the owner's words"),
   started: localTime.optional().describe("In a revision: when the paper that began it was handed out"),
   left: give.optional().describe("In a revision: how much of it is in the house, counted"),
+  expires: day.optional().describe("The last day it may be used"),
+  missed: told.optional().describe("What to do after a missed dose, if not to ring you"),
 });
 
 const collar = z.strictObject({
@@ -162,6 +192,7 @@ export const planSchema = z.strictObject({
   care: z.array(care).min(1).max(12),
   booked: z.array(localTime).max(60).default([]).describe("Visits already agreed"),
   medicines: z.array(medicine).max(20).default([]),
+  feeding: z.array(told).max(10).optional().describe("Food and supplements, a line each, in the owner's words"),
   household: z.strictObject({ morning: clock, evening: clock }).optional(),
   collar: collar.optional(),
   estimate: estimate.optional(),

@@ -16,6 +16,9 @@ export const doseKinds = {
   "dose-missing": stop<Of>(),
   "strength-missing": stop<Of & { dose: string }>(),
   "strength-in-other-unit": stop<Of & { dose: string; strength: string }>(),
+  "syringe-missing": stop<Of & { strength: string }>(),
+  "syringe-mismatch": stop<Of & { strength: string; syringe: string }>(),
+  "syringe-for-insulin": stop<Of>(),
   "give-in-other-unit": stop<Of & { given: string; context: string }>(),
   "give-not-measurable": stop<Of & { given: string; step: string }>(),
   "dose-and-give-differ": ask<Of & { ordered: string; given: string }>("medicine", "ordered", "given"),
@@ -26,6 +29,7 @@ export const doseKinds = {
     "given",
   ),
   "many-at-once": ask<Of & { given: string; most: string }>("medicine", "given"),
+  "syringe-unlikely": ask<Of & { given: string; syringe: string; context: string }>("medicine", "syringe"),
   "strength-unlisted": ask<Of & { strength: string; known: readonly string[]; source: string }>("medicine", "strength"),
 
   // How often and for how long.
@@ -36,6 +40,8 @@ export const doseKinds = {
   "days-not-whole": stop<Of & { days: string }>(),
   "days-very-many": ask<Of & { days: number; most: number }>("medicine", "days"),
   "medicine-runs-out": ask<Of & { left: string; needed: string }>(),
+  "expires-before-end": stop<Of & { expires: { day: string }; last: { day: string } }>(),
+  "label-lacks": note<{ medicines: readonly string[]; context: string; source: string }>(),
   "dispensed-too-little": stop<Of & { given: string; needed: string }>(),
   "dispensed-in-other-unit": stop<Of & { given: string; context: string }>(),
 
@@ -61,6 +67,7 @@ export const doseKinds = {
   "doses-too-seldom": ask<Of & { every: number; limit: number; source: string }>("medicine", "every"),
   "days-over-limit": ask<Of & { days: number; limit: number; source: string }>("medicine", "days"),
   "days-under-limit": note<Of & { days: number; limit: number; source: string }>(),
+  "days-far-under-limit": ask<Of & { days: number; limit: number; source: string }>("medicine", "days"),
   "doses-over-limit": ask<Of & { doses: number; limit: number; source: string }>("medicine", "doses"),
   "weight-outside-limit": ask<Rule>("medicine", "given"),
   "age-outside-limit": ask<Of & { months: number; limit: string; source: string }>("medicine", "months"),

@@ -5,7 +5,7 @@ import { slug, source } from "./row.js";
 
 const decimal = z.string().regex(/^\d+(\.\d+)?$/);
 const species = z.enum(["dog", "cat"]);
-const form = z.enum(["tablet", "capsule", "liquid", "drops", "ointment"]);
+const form = z.enum(["tablet", "capsule", "liquid", "drops", "ointment", "spray", "patch", "insulin"]);
 const route = z.enum(["mouth", "ear", "eye", "skin", "under the skin"]);
 /** What a clinician may write, in lower case and without accents: "co-amoxiclav" is found as "co amoxiclav". */
 const name = z.string().regex(/^[a-z0-9]+( [a-z0-9]+)*$/);
@@ -45,7 +45,7 @@ const regimen = z.strictObject({
   dose: z.strictObject({
     least: decimal.nullable(),
     most: decimal.nullable(),
-    unit: z.enum(["mg/kg", "mg/lb", "mg"]),
+    unit: z.enum(["mg/kg", "mg/lb", "mg", "IU/kg"]),
     per: z.enum(["dose", "day"]),
   }),
   ceiling: z.strictObject({ most: decimal, source }).optional(),
@@ -61,6 +61,13 @@ const regimen = z.strictObject({
   source,
 });
 
+/** What a country's law wants on the label of a medicine that goes home, of what a plan may leave out. */
+const label = z.strictObject({
+  country: z.string().regex(/^[A-Z]{2}$/),
+  needs: z.array(z.enum(["clinician", "owner-address", "expiry"])).min(1),
+  source,
+});
+
 const medicine = z.strictObject({
   id: slug,
   names: z.array(name).min(1),
@@ -72,7 +79,7 @@ const medicine = z.strictObject({
   strengths: z
     .array(
       z.strictObject({
-        form: z.enum(["tablet", "capsule", "liquid"]),
+        form: z.enum(["tablet", "capsule", "liquid", "insulin"]),
         unit: z.string(),
         values: z.array(decimal).min(1),
       }),
@@ -91,6 +98,7 @@ const file = z
   .strictObject({
     /** Said of every medicine that goes home. */
     statements: z.array(statement),
+    labels: z.array(label),
     groups: z.array(group),
     medicines: z.array(medicine),
   })
@@ -113,8 +121,12 @@ type MedicineGroup = Pick<z.output<typeof group>, "id" | "names">;
 /** A medicine with what its groups add to it; groups[0] is the one it is worded by. */
 export type MedicineRow = Omit<z.output<typeof medicine>, "groups"> & { groups: MedicineGroup[] };
 
+/** All that is known of medicines; common: what is said of every one, known by name or not. */
+export type Medicines = { rows: MedicineRow[]; common: MedicineRow["statements"]; labels: LabelRule[] };
+export type LabelRule = z.output<typeof label>;
+
 /** Reads shared/medicines.json. Problems: "table-not-json", "table-row-wrong". */
-export function readMedicines(text: string, path: string): Outcome<MedicineRow[]> {
+export function readMedicines(text: string, path: string): Outcome<Medicines> {
   const { value, problems } = readTable(file, text, path);
   if (!value) return { value: null, problems };
   const rows = value.medicines.map((row) => {
@@ -124,8 +136,8 @@ export function readMedicines(text: string, path: string): Outcome<MedicineRow[]
       ...row,
       groups: inOrder.map(({ id, names }) => ({ id, names })),
       notWith: [...row.notWith, ...inOrder.flatMap((group) => group.notWith)],
-      statements: [...row.statements, ...inOrder.flatMap((group) => group.statements), ...value.statements],
+      statements: [...inOrder.flatMap((group) => group.statements), ...row.statements, ...value.statements],
     };
   });
-  return { value: rows, problems };
+  return { value: { rows, common: value.statements, labels: value.labels }, problems };
 }

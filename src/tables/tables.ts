@@ -1,7 +1,7 @@
 import type { Outcome } from "#problems/problem.js";
 import { type CashRounding, readCash } from "./cash.js";
 import { type GlossaryRow, readGlossary } from "./glossary.js";
-import { type MedicineRow, readMedicines } from "./medicines.js";
+import { type Medicines, readMedicines } from "./medicines.js";
 import { type ReadingRule, readReading } from "./reading.js";
 import { together } from "./together.js";
 import { type CareTables, readCare } from "./topics.js";
@@ -10,7 +10,7 @@ import { readVisitKinds, type VisitKind } from "./visits.js";
 /** The reference tables of shared/, checked row by row; every row carries its source. */
 export type Tables = {
   visits: VisitKind[];
-  medicines: MedicineRow[];
+  medicines: Medicines;
   care: CareTables;
   cash: CashRounding[];
   reading: ReadingRule[];

@@ -90,10 +90,25 @@ function medicine(
   return {
     ...rest,
     substance: base.id,
+    called: base.id,
+    steps: [
+      {
+        give: base.give,
+        everyHours: base.everyHours,
+        often: base.everyHours < 24 ? "times-a-day" : "daily",
+        days: count / clocks.length,
+        times: clocks.map((clock) => ({ at: clock, part: clock < "12:00" ? "morning" : "evening" })),
+        first: doses[0]?.at ?? null,
+        last: doses.at(-1)?.at ?? null,
+        from: at(line),
+      },
+    ],
     group: null,
     route: "mouth",
     asNeededMost: null,
     food: "with",
+    missed: null,
+    expires: null,
     doses,
     first: doses[0]?.at ?? null,
     last: doses.at(-1)?.at ?? null,
@@ -287,6 +302,7 @@ export const dog: Facts = {
   avoid: ["touch-bandage", "gauze", "human-medicine"].map((id) => statement({ id: `avoid.${id}` })),
   supplies: ["bag", "lead", "harness"].map((id) => statement({ id: `supplies.${id}` })),
   medicines: dogMedicines,
+  feeding: [],
   chart: chartOf(dogMedicines),
   course: {
     visits: dogVisits,

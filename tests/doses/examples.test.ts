@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { computeDoses } from "#compute/doses/doses.js";
-import { example, table } from "./help.js";
+import { example, medicines } from "./help.js";
 
-const computed = (name: string) => computeDoses(example(name), table);
+const computed = (name: string) => computeDoses(example(name), medicines);
 
 describe("the dog with the cheek abscess", () => {
   const { value, problems } = computed("dog-cheek-abscess");

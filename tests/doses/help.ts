@@ -9,7 +9,8 @@ const bytes = (path: string) => ({ file: path, bytes: readFileSync(path) });
 
 const opened = readMedicines(read("shared/medicines.json"), "shared/medicines.json");
 if (!opened.value) throw new Error(JSON.stringify(opened.problems));
-export const table = opened.value;
+export const medicines = opened.value;
+export const table = medicines.rows;
 
 export function example(name: string): Plan {
   const plan = bytes(`examples/${name}/plan.yaml`);
@@ -51,7 +52,7 @@ export function planWith(medicines: Written[], { discharged, zone, household, ..
   };
 }
 
-export const doses = (medicines: Written[], setting: Setting = {}) => computeDoses(planWith(medicines, setting), table);
+export const doses = (written: Written[], setting: Setting = {}) => computeDoses(planWith(written, setting), medicines);
 
 export function codes(medicines: Written[], setting: Setting = {}): string[] {
   return doses(medicines, setting).problems.map(({ code }) => code);

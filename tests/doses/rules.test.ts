@@ -160,14 +160,20 @@ describe("a taper", () => {
       "03-08T20:00 0.5",
     ]);
     expect(only(taper)).toMatchObject({ dispense: { value: "11" }, leftOver: { value: "0" } });
-    expect(only(taper).statements.map(({ id }) => id)).toEqual(["all.dose-changes"]);
+    expect(
+      only(taper).steps.map(({ first, last, give, times }) => [first, last, give.value, times.map(({ at }) => at)]),
+    ).toEqual([
+      ["2026-03-02T20:00", "2026-03-04T08:00", "2", ["08:00", "20:00"]],
+      ["2026-03-04T20:00", "2026-03-05T20:00", "1", ["20:00"]],
+      ["2026-03-06T20:00", "2026-03-08T20:00", "0.5", ["20:00"]],
+    ]);
   });
 
   test("after a loading dose keeps both of its published doses", () => {
     const meloxicam: Written = {
       name: "meloxicam",
       liquid: q("1.5 mg/mL"),
-      syringe: q("0.05 mL"),
+      syringe: q("0.1 mL"),
       dose: q("0.2 mg/kg"),
       every: "24 h",
       for: q("1 day"),

@@ -1,23 +1,29 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { namedIn } from "#compute/doses/find.js";
 import { doseKinds } from "#problems/doses.js";
 import { table } from "./help.js";
 
 const languages = ["en", "es"];
 const words = (language: string, name: string) =>
   JSON.parse(readFileSync(`locales/${language}/${name}.json`, "utf8")) as Record<string, Record<string, string>>;
-// The first is said of any medicine whose dose changes, known to the table or not.
-const said = [
-  ...new Set(["all.dose-changes", ...table.flatMap(({ statements }) => statements.map(({ id }) => id))]),
-].sort();
+const said = [...new Set(table.flatMap(({ statements }) => statements.map(({ id }) => id)))].sort();
 const uses = [...new Set(table.flatMap(({ regimens }) => regimens.flatMap(({ use }) => use ?? [])))];
 
 describe.each(languages)("%s", (language) => {
   test("has words for every statement, and no others", () => {
-    const keys = Object.entries(words(language, "medicines")).flatMap(([group, rows]) =>
+    const { name: _, ...statements } = words(language, "medicines");
+    const keys = Object.entries(statements).flatMap(([group, rows]) =>
       Object.keys(rows).map((row) => `${group}.${row}`),
     );
     expect(keys.sort()).toEqual(said);
+  });
+
+  test("has a name for every medicine, one that the table finds it by", () => {
+    const names = words(language, "medicines")["name"] ?? {};
+    expect(Object.keys(names).sort()).toEqual(table.map(({ id }) => id).sort());
+    for (const [id, name] of Object.entries(names))
+      expect([name, ...namedIn(name, table).map((row) => row.id)]).toEqual([name, id]);
   });
 
   test("has a sentence and a hint for every problem, and no others", () => {

@@ -1,6 +1,7 @@
 import type { Chart, Dose } from "#compute/facts.js";
 import type { Block, Cell, Inline } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
+import { ownNameOn } from "../medicine-name.js";
 import { type Page, plainOn } from "../page.js";
 
 const cell = (inlines: Inline[], align: Cell["align"] = "center"): Cell => ({ inlines, align });
@@ -9,7 +10,10 @@ const text = (words: string): Inline => ({ kind: "text", text: words });
 /** The chart to tick: a row a day, a column a medicine and time, in each cell a box and what to give. */
 export function chartOn(page: Page, chart: Chart): Block {
   const { voice, view } = page;
-  const nameOf = (id: string) => view.medicines.find((medicine) => medicine.id === id)?.name ?? id;
+  const nameOf = (id: string) => {
+    const medicine = view.medicines.find((one) => one.id === id);
+    return medicine ? ownNameOn(page, medicine) : id;
+  };
   return {
     kind: "table",
     caption: [text(plainOn(page, "handout:chart.caption"))],

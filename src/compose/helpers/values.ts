@@ -1,8 +1,9 @@
-import type { Dose, Medicine } from "#compute/facts.js";
+import type { Dose, Medicine, Stretch } from "#compute/facts.js";
 import type { Inline, When } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
+import { medicineNameOn } from "../medicine-name.js";
 import type { Page } from "../page.js";
-import { amountOn, plainOn, textOn, valueOn } from "../page.js";
+import { amountOn, plainOn, sayOn, textOn, valueOn } from "../page.js";
 import type { Helper } from "./helper.js";
 
 /** {{value patient.name}}, or simply {{patient.name}}. */
@@ -38,11 +39,16 @@ const timeRange: Helper = (page, [open, close]) => textOn(page, page.voice.timeR
 /** {{dose due}}: what to give at one time. */
 const dose: Helper = (page, [given]) => page.holes.inline(doseOn(page, given as Dose));
 
-/** {{give medicine}}: what to give each time. */
-const give: Helper = (page, [given]) => {
-  const { id, give, from } = given as Medicine;
-  return page.holes.inline(doseOn(page, { medicine: id, give, from }));
+/** {{give step of=medicine}}: "Give 1 tablet by mouth", what is done each time in a stretch of a course. */
+const give: Helper = (page, [given], { of }) => {
+  const { give, from } = given as Stretch;
+  const { id, route } = of as Medicine;
+  const amount = page.holes.inline(doseOn(page, { medicine: id, give, from }));
+  return sayOn(page, `handout:medicines.give.${route}`, { give: amount });
 };
+
+/** {{medicine medicine}}: its name in the owner's language, and the label's in brackets. */
+const medicine: Helper = (page, [given]) => medicineNameOn(page, given as Medicine);
 
 /** {{amount strength}}: "375 mg" */
 const amount: Helper = (page, [given]) => valueOn(page, given);
@@ -80,6 +86,7 @@ export const valueHelpers = {
   timeRange,
   dose,
   give,
+  medicine,
   amount,
   hours,
   money,

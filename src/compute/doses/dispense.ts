@@ -8,11 +8,16 @@ import type { Step } from "./steps.js";
 /** What goes home and what is left of it after the last dose. */
 export type Dispensed = { dispense: Amount; leftOver: Amount };
 
-const containers: Partial<Record<Form["kind"], string>> = { drops: "bottle", ointment: "tube" };
+const containers: Partial<Record<Form["kind"], string>> = {
+  drops: "bottle",
+  ointment: "tube",
+  spray: "bottle",
+  insulin: "vial",
+};
 
 /**
- * Whole tablets, capsules and millilitres for all doses; with "as needed" for the most that may be given. Drops and
- * ointments go home in one container, of which nobody counts what is left.
+ * Whole tablets, capsules and millilitres for all doses; with "as needed" for the most that may be given. Drops,
+ * ointments, sprays and insulin go home in one container, of which nobody counts what is left.
  */
 export function dispensed(
   asked: Asked,

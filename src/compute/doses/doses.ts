@@ -1,11 +1,12 @@
 import type { Plan } from "#plan/plan.js";
 import { type Outcome, problem, stops } from "#problems/problem.js";
-import type { MedicineRow } from "#tables/medicines.js";
+import type { Medicines } from "#tables/medicines.js";
 import type { Chart, Medicine } from "../facts.js";
 import { allergyProblems } from "./allergies.js";
 import { type Asked, askedOf } from "./asked.js";
 import { chartOf } from "./chart.js";
 import { namedIn } from "./find.js";
+import { labelLacks } from "./label.js";
 import { isOver, leftOf } from "./left.js";
 import { medicineOf } from "./medicine.js";
 import { neverGiven } from "./never.js";
@@ -23,10 +24,10 @@ const follow = (computed: Outcome<Medicine>, asked: Asked, now: string): Outcome
  */
 export function computeDoses(
   plan: Plan,
-  table: readonly MedicineRow[],
+  { rows: table, common, labels }: Medicines,
 ): Outcome<{ medicines: Medicine[]; chart: Chart | null }> {
   const named = askedOf(plan).map((asked) => ({ asked, rows: namedIn(asked.planned.name, table) }));
-  const computed = named.map(({ asked, rows }) => follow(medicineOf(asked, rows[0] ?? null), asked, plan.discharged));
+  const computed = named.map(({ asked, rows }) => follow(medicineOf(asked, rows, common), asked, plan.discharged));
   const unknown = named
     .filter(({ rows }) => rows.length === 0)
     .map(({ asked }) => problem("medicine-unknown", asked.at("name"), { given: asked.planned.name }));
@@ -34,6 +35,7 @@ export function computeDoses(
     ...named.flatMap(({ asked, rows }) => [...neverGiven(asked, rows), ...allergyProblems(plan, asked, rows, table)]),
     ...pairProblems(plan, named, table),
     ...unknown,
+    ...labelLacks(plan, labels),
     ...computed.flatMap((outcome) => outcome.problems),
   ];
   const whole = computed.every(({ value }) => value) && !stops(problems);

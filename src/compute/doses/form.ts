@@ -1,12 +1,13 @@
 import type { PlannedMedicine } from "#plan/plan.js";
-import type { Place } from "#problems/place.js";
 import { type Outcome, problem } from "#problems/problem.js";
 import type { Amount } from "../facts.js";
+import type { Asked } from "./asked.js";
 import { Exact } from "./exact.js";
+import { insulinForm } from "./insulin.js";
 
 /** What the medicine is made up as. */
 export type Form = {
-  kind: "tablet" | "capsule" | "liquid" | "drops" | "ointment";
+  kind: "tablet" | "capsule" | "liquid" | "drops" | "ointment" | "spray" | "patch" | "insulin";
   /** What is counted when it is given, and the least of it that can be measured out. */
   unit: string;
   step: Exact;
@@ -19,18 +20,25 @@ export type Form = {
 const splits = { whole: "1", halves: "0.5", quarters: "0.25" };
 /** Syringes for small amounts are marked in tenths of a millilitre; common practice, no source. */
 const usualGraduation = "0.1";
+/** An ointment is told in applications, or in lengths of what is pressed out: 0.5 cm, a quarter of an inch. */
+const ribbons: Record<string, string> = { cm: "0.5", in: "0.25" };
 
-/** The one form a plan names. Tablets of which nothing is said are given whole. Problems: form-missing, form-twice. */
-export function formOf(planned: PlannedMedicine, at: Place): Outcome<Form> {
-  const forms = formsOf(planned);
-  const [form = null, ...others] = forms;
+/** The one form a plan names. Tablets of which nothing is said are given whole. Problems: form-missing, form-twice, syringe-. */
+export function formOf(asked: Asked): Outcome<Form> {
+  const { planned, at } = asked;
   const medicine = planned.name;
-  if (!form) return { value: null, problems: [problem("form-missing", at, { medicine })] };
-  if (others.length === 0) return { value: form, problems: [] };
-  return { value: null, problems: [problem("form-twice", at, { medicine, forms: forms.map(({ kind }) => kind) })] };
+  const forms = formsOf(planned);
+  const kinds = [...forms.map(({ kind }) => kind), ...(planned.insulin ? ["insulin"] : [])];
+  if (kinds.length > 1) return { value: null, problems: [problem("form-twice", at(), { medicine, forms: kinds })] };
+  if (planned.insulin) return insulinForm(asked, planned.insulin);
+  const [form = null] = forms;
+  if (!form) return { value: null, problems: [problem("form-missing", at(), { medicine })] };
+  const ofInsulin =
+    typeof planned.syringe === "string" ? [problem("syringe-for-insulin", at("syringe"), { medicine })] : [];
+  return { value: ofInsulin.length > 0 ? null : form, problems: ofInsulin };
 }
 
-function formsOf({ tablet, capsule, liquid, drops, ointment, splits: cut, syringe }: PlannedMedicine): Form[] {
+function formsOf({ tablet, capsule, liquid, give, splits: cut, syringe, ...planned }: PlannedMedicine): Form[] {
   const one = new Exact(1);
   const solid = (kind: "tablet" | "capsule", step: Exact, holds: Amount): Form => ({
     kind,
@@ -39,15 +47,27 @@ function formsOf({ tablet, capsule, liquid, drops, ointment, splits: cut, syring
     strength: holds,
     holds,
   });
+  const counted = (kind: Form["kind"], unit: string, step = one): Form => ({
+    kind,
+    unit,
+    step,
+    strength: null,
+    holds: null,
+  });
   const forms: Form[] = [];
   if (tablet) forms.push(solid("tablet", new Exact(splits[cut ?? "whole"]), tablet));
   if (capsule) forms.push(solid("capsule", one, capsule));
   if (liquid) {
     const holds = { value: liquid.value, unit: liquid.unit.replace("/mL", "") };
-    const step = new Exact(syringe?.value ?? usualGraduation);
+    const step = new Exact(typeof syringe === "object" ? syringe.value : usualGraduation);
     forms.push({ kind: "liquid", unit: "mL", step, strength: liquid, holds });
   }
-  if (drops) forms.push({ kind: "drops", unit: "drop", step: one, strength: null, holds: null });
-  if (ointment) forms.push({ kind: "ointment", unit: "application", step: one, strength: null, holds: null });
+  if (planned.drops) forms.push(counted("drops", "drop"));
+  if (planned.spray) forms.push(counted("spray", "spray"));
+  if (planned.patch) forms.push(counted("patch", "patch"));
+  if (planned.ointment) {
+    const ribbon = ribbons[give?.unit ?? ""];
+    forms.push(ribbon && give ? counted("ointment", give.unit, new Exact(ribbon)) : counted("ointment", "application"));
+  }
   return forms;
 }

@@ -6,6 +6,7 @@ import { Exact, percentFrom, plain, shown, told } from "./exact.js";
 import type { Form } from "./form.js";
 import { orderedAmount } from "./ordered.js";
 import { isStep, toStep } from "./round.js";
+import type { Body } from "./surface.js";
 
 /** The part of a plan that says how much: the dose, or what to give. */
 export type Order = Pick<PlannedMedicine, "dose" | "give">;
@@ -26,11 +27,11 @@ export type Giving = {
 export const roundingPercent = 15;
 
 /** What to give from the dose, to the nearest piece or mark, ties down; or the dose from what to give. Exact. */
-export function giving(order: Order, form: Form, kg: Exact, where: Where): Outcome<Giving> {
+export function giving(order: Order, form: Form, body: Body, where: Where): Outcome<Giving> {
   const { medicine } = where;
   if (!order.dose && !order.give) return refused(problem("dose-missing", where.at, { medicine }));
   const given = order.give && fromGive(order.give, form, where);
-  const dosed = order.dose && fromDose(order.dose, form, kg, where);
+  const dosed = order.dose && fromDose(order.dose, form, body, where);
   const problems = [...(given?.problems ?? []), ...(dosed?.problems ?? [])];
   const amount = given ? given.value : dosed?.value?.amount;
   if (!amount || dosed?.value === null) return { value: null, problems };
@@ -41,7 +42,7 @@ export function giving(order: Order, form: Form, kg: Exact, where: Where): Outco
       problems.push(problem("dose-and-give-differ", where.give, { medicine, ordered, given: told(order.give) }));
     } else problems.push(...farOff(order.dose, dosed.value, form, where));
   }
-  return { value: whatIsGiven(amount, dosed?.value.asked ?? null, form, kg), problems };
+  return { value: whatIsGiven(amount, dosed?.value.asked ?? null, form, body.kg), problems };
 }
 
 function fromGive(give: Amount, form: Form, { medicine, give: at }: Where): Outcome<Exact> {
@@ -56,8 +57,8 @@ function fromGive(give: Amount, form: Form, { medicine, give: at }: Where): Outc
 /** asked: the dose in units of the substance, or of the form where the strength is not known; got: the same after rounding. */
 type Dosed = { amount: Exact; asked: Exact; got: Exact };
 
-function fromDose(dose: Amount, form: Form, kg: Exact, { medicine, dose: at }: Where): Outcome<Dosed> {
-  const ordered = orderedAmount(dose, kg);
+function fromDose(dose: Amount, form: Form, body: Body, { medicine, dose: at }: Where): Outcome<Dosed> {
+  const ordered = orderedAmount(dose, body);
   const byVolume = ordered.unit === form.unit;
   if (!byVolume && !form.holds) return refused(problem("strength-missing", at, { medicine, dose: told(dose) }));
   if (!byVolume && form.holds && form.holds.unit !== ordered.unit)

@@ -6,17 +6,40 @@ import type { Form } from "./form.js";
 import type { Step } from "./steps.js";
 
 /** More than this at a time is more likely a slip of the strength; common practice, no source. */
-const mostAtOnce = { tablet: 4, capsule: 4, drops: 10, ointment: 2 };
+const mostAtOnce: Record<string, number> = {
+  tablet: 4,
+  capsule: 4,
+  drop: 10,
+  application: 2,
+  cm: 5,
+  in: 2,
+  spray: 6,
+  patch: 2,
+  unit: 60,
+};
 const mostMillilitresPerKg = 1;
+/** Syringes for the mouth have up to about 60 marks, and an amount below the third is measured badly; from memory. */
+const fewestMarks = 3;
+const mostMarks = 60;
 /** A longer course than this is asked about where no rule says how long it may be; common practice, no source. */
 export const mostDays = 30;
 
 /** An amount that nobody would put into an animal of this size at one time. */
 export function manyAtOnce(asked: Asked, form: Form, { giving, path, order }: Step): Problem[] {
-  const most = form.kind === "liquid" ? asked.kg.times(mostMillilitresPerKg) : new Exact(mostAtOnce[form.kind]);
+  const most = form.kind === "liquid" ? asked.kg.times(mostMillilitresPerKg) : new Exact(mostAtOnce[form.unit] ?? 1);
   if (giving.amount.lte(most)) return [];
   const values = { medicine: asked.planned.name, given: told(giving.give), most: `${plain(most)} ${form.unit}` };
   return [problem("many-at-once", asked.at(...path, order.give ? "give" : "dose"), values)];
+}
+
+/** An amount that falls on the first marks of the syringe, or past its last, is more likely a slip in how it is marked. */
+export function unlikelySyringe({ planned, at }: Asked, { kind, step }: Form, { giving }: Step): Problem[] {
+  if (typeof planned.syringe !== "object" || kind !== "liquid") return [];
+  const marks = giving.amount.div(step);
+  if (marks.gte(fewestMarks) && marks.lte(mostMarks)) return [];
+  const context = marks.lt(fewestMarks) ? "low" : "high";
+  const values = { medicine: planned.name, given: told(giving.give), syringe: told(planned.syringe), context };
+  return [problem("syringe-unlikely", at("syringe"), values)];
 }
 
 /** A strength that is not sold is more likely a slip of the pen, or made up by a pharmacy. */

@@ -31,7 +31,7 @@ function stepOf(asked: Asked, order: Ordered, form: Form): Outcome<Step> {
   const medicine = asked.planned.name;
   const at = (field: string) => asked.at(...path, field);
   const where = { medicine, at: asked.at(...path), dose: at("dose"), give: at("give") };
-  const { value, problems } = giving(order, form, asked.kg, where);
+  const { value, problems } = giving(order, form, asked, where);
   const every = readEvery(order.every);
   const days = order.for && Number(order.for.value) * (order.for.unit === "week" ? 7 : 1);
   const unread: Problem[] = [];

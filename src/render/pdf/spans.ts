@@ -32,8 +32,9 @@ export function spansOf(inlines: Inline[], look: Look, parent: Tag, setting: Set
       case "text":
         return [words(inline.text, inline.strong ? strongOf(look.style) : look.style, parent, from)];
       case "when":
-      case "dose":
         return [words(inline.text, look.style, parent, inline.from)];
+      case "dose":
+        return [words(inline.text, strongOf(look.style), parent, inline.from)];
       case "money":
         return [words(inline.text, look.style, parent, inline.from, true)];
       case "phone":

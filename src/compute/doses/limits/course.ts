@@ -18,10 +18,14 @@ export function courseOutside(regimen: Regimen, { asked, step, days, clinicDoses
   return problems;
 }
 
-/** A course shorter than the rule says is worth a look: it may go on at the next visit. */
-export function courseShort({ days: limits, source }: Regimen, { asked, step, days, tapering }: Dosing): Problem[] {
+/** A course shorter than the rule says is worth a look: it may go on at the next visit. One far shorter is asked about. */
+export function courseShort(
+  { days: limits, source }: Regimen,
+  { asked, step, days, tapering, last }: Dosing,
+): Problem[] {
   const least = limits?.least ?? null;
-  if (least === null || days >= least || tapering) return [];
+  if (least === null || days >= least || tapering || !last) return [];
   const values = { medicine: asked.planned.name, days, limit: least, source };
-  return [problem("days-under-limit", asked.at(...step.path, "for"), values)];
+  const at = asked.at(...step.path, "for");
+  return [days * 2 < least ? problem("days-far-under-limit", at, values) : problem("days-under-limit", at, values)];
 }

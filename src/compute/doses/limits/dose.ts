@@ -11,9 +11,9 @@ const rounding = new Exact(roundingPercent).div(100);
 
 type Bounds = { least: Exact | null; most: Exact | null };
 
-/** Milligrams of one dose, at least and at most, for this animal and this interval. */
+/** Milligrams, or units, of one dose, at least and at most, for this animal and this interval. */
 export function boundsOf({ dose, ceiling }: Regimen, kg: Exact, hours: number): Bounds {
-  const perAnimal = dose.unit === "mg/kg" ? kg : dose.unit === "mg/lb" ? pounds(kg) : new Exact(1);
+  const perAnimal = dose.unit.endsWith("/kg") ? kg : dose.unit === "mg/lb" ? pounds(kg) : new Exact(1);
   const perDose = dose.per === "day" ? perAnimal.times(hours).div(24) : perAnimal;
   const bound = (value: string | null | undefined) => (value ? perDose.times(value) : null);
   return { least: bound(dose.least), most: bound(dose.most ?? ceiling?.most) };
@@ -21,12 +21,12 @@ export function boundsOf({ dose, ceiling }: Regimen, kg: Exact, hours: number): 
 
 /**
  * What was ordered lies in the bounds, and so does what is given once they too are rounded to what can be given, as long as
- * the rounding is small. Nothing is said of a medicine whose strength is not known in milligrams.
+ * the rounding is small. Nothing is said of a medicine whose strength is not known in the unit of the rule.
  */
 export function doseOutside(regimen: Regimen, dosing: Dosing): Problem[] {
   const { asked, form, step, tapering } = dosing;
   const { amount, holds, ordered } = step.giving;
-  if (!holds || form.holds?.unit !== "mg") return [];
+  if (!holds || !form.holds || form.holds.unit !== regimen.dose.unit.split("/")[0]) return [];
   const size = form.holds.value;
   const { least, most } = boundsOf(regimen, asked.kg, step.every.hours);
   const pieces = (mass: Exact) => toStep(mass.div(size), form.step);

@@ -9,6 +9,8 @@ export type Dosing = {
   form: Form;
   step: Step;
   days: number;
+  /** Whether the course ends with it. */
+  last: boolean;
   clinicDoses: number;
   asNeeded: boolean;
   /** Less a day than the course began with: held to the highest dose, but not to the lowest, nor to the days. */

@@ -16,7 +16,7 @@ export function doubtfulUnit(regimens: readonly Regimen[], dosing: Dosing): Prob
   const where = { medicine: asked.planned.name, at, dose: at, give: at };
   for (const unit of units.filter((other) => other !== dose.unit)) {
     const meant = { dose: { ...dose, unit } };
-    const { value } = giving(meant, form, asked.kg, where);
+    const { value } = giving(meant, form, asked, where);
     const instead = value && { ...dosing, step: { ...step, order: meant, giving: value } };
     if (instead && regimens.some((regimen) => doseOutside(regimen, instead).length === 0))
       return [

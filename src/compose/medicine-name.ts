@@ -1,0 +1,18 @@
+import type { Medicine } from "#compute/facts.js";
+import { Fragment } from "./holes.js";
+import { type Page, plainOn, sayOn, textOn } from "./page.js";
+
+/** What an owner calls a medicine: its name in their language where there is one, else as the clinician wrote it. */
+export const ownNameOn = (page: Page, { name, called }: Medicine): string =>
+  called === null ? page.voice.capital(name) : plainOn(page, `medicines:name.${called}`);
+
+/** The same, and in brackets what stands on the label where that differs: "Carprofeno (carprofen)". */
+export function medicineNameOn(page: Page, medicine: Medicine): Fragment {
+  const own = ownNameOn(page, medicine);
+  const fragment = new Fragment(String(textOn(page, own)));
+  if (simple(own) === simple(medicine.name)) return fragment;
+  return sayOn(page, "handout:medicines.name-label", { own: fragment, label: medicine.name });
+}
+
+/** Letters and digits alone: a hyphen, a space or a capital makes no other name. */
+const simple = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");

@@ -1,0 +1,32 @@
+import type { Plan } from "#plan/plan.js";
+import { placeOf } from "#problems/place.js";
+import { type Problem, problem } from "#problems/problem.js";
+import type { LabelRule } from "#tables/medicines.js";
+
+/** What the law of the clinic's country wants on the label of a medicine, and the plan does not say. */
+export function labelLacks(plan: Plan, rules: readonly LabelRule[]): Problem[] {
+  const { medicines, places, clinician, owner, clinic } = plan;
+  const rule = rules.find(({ country }) => country === clinic.country);
+  if (!rule || medicines.length === 0) return [];
+  const undated = medicines.filter(({ expires }) => expires === undefined);
+  const lacking = {
+    clinician: clinician === undefined ? medicines : [],
+    "owner-address": owner.address === undefined ? medicines : [],
+    expiry: undated,
+  };
+  const at = {
+    clinician: placeOf(places),
+    "owner-address": placeOf(places, "owner"),
+    expiry: placeOf(
+      places,
+      "medicines",
+      medicines.findIndex((one) => one === undated[0]),
+    ),
+  };
+  return rule.needs
+    .filter((need) => lacking[need].length > 0)
+    .map((need) => {
+      const named = lacking[need].map(({ name }) => name);
+      return problem("label-lacks", at[need], { medicines: named, context: need, source: rule.source });
+    });
+}
