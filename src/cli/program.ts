@@ -39,9 +39,9 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
   for (const command of [
     buildCommand(done),
     checkCommand(done),
-      sendCommand(done),
-      topicsCommand(),
-      languagesCommand(done),
+    sendCommand(done),
+    topicsCommand(),
+    languagesCommand(done),
     schemaCommand(),
   ])
     program.addCommand(command);

@@ -333,7 +333,7 @@ export const viewShapes = {
     discounts: ["Discount"],
     taxes: [
       {
-        name: "string",
+        name: "Told",
         percent: "string",
         inclusive: "boolean",
         amount: "Span",
@@ -372,6 +372,7 @@ export const viewShapes = {
     item: "string",
     name: "Told",
     quantity: "Counts",
+    of: "string",
     included: "number",
     unit: "Span",
     total: "Span",
