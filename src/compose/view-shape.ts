@@ -178,6 +178,7 @@ export const viewShapes = {
     minutes: "number",
     where: "string",
     dependsOn: "string",
+    unless: "string",
     from: "Place",
   },
   Purpose: {

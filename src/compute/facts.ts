@@ -93,6 +93,8 @@ export type Visit = {
   where: string | null;
   /** The kind of decision it waits for ("closure"), if any. */
   dependsOn: string | null;
+  /** The kind of decision that would spare it ("closure"), where nothing else would; it is then only possible. */
+  unless: string | null;
   from: Place;
 };
 

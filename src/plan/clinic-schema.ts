@@ -29,6 +29,18 @@ const partner = z.strictObject({ name: words, phone, address: z.array(words).max
 
 const closure = z.union([day, z.strictObject({ from: day, to: day, name: words.optional() })]);
 
+/** A clinician who is not in every day. */
+const clinician = z.strictObject({
+  name: words.describe("As plans write it"),
+  days: z.array(z.enum(weekdays)).min(1).max(7).describe("The days of the week on which they are in"),
+  away: z.array(closure).max(200).default([]),
+  sees: z
+    .array(words)
+    .max(20)
+    .optional()
+    .describe("Visits only they can do, such as closure; without it, every visit of their cases"),
+});
+
 /** A collar the clinic has in stock: how deep it is and which necks it fits. */
 const stocked = z.strictObject({
   size: words,
@@ -52,6 +64,7 @@ export const clinicSchema = z.strictObject({
   "last appointment": minutes.optional().describe("How long before closing the last visit may begin"),
   visit: minutes.optional().describe("How long a visit takes unless its kind says otherwise"),
   closed: z.array(closure).default([]),
+  clinicians: z.array(clinician).max(50).default([]).describe("Clinicians whose days count for their cases"),
   holidays: holidays.optional().describe("Public holidays, when the clinic is closed"),
   partner: partner.optional().describe("Who sees our patients on days we are closed"),
   taxes: z

@@ -4,7 +4,8 @@ import { price, shareOrAmount } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
 import { scalar } from "./scalars/scalar.js";
 import { email, language, longest, told, words } from "./scalars/text.js";
-import { birth, clock, day, localTime } from "./scalars/time.js";
+import { birth, clock, localTime } from "./scalars/time.js";
+import { unavailable } from "./scalars/unavailable.js";
 
 const patient = z.strictObject({
   name: words,
@@ -151,6 +152,6 @@ export const planSchema = z.strictObject({
   household: z.strictObject({ morning: clock, evening: clock }).optional(),
   collar: collar.optional(),
   estimate: estimate.optional(),
-  unavailable: z.array(day).max(200).default([]).describe("Days the owner cannot come"),
+  unavailable: z.array(unavailable).max(200).default([]).describe("When the owner cannot come"),
   allow: z.array(allowed).max(20).default([]),
 });

@@ -19,6 +19,7 @@ export const planKinds = {
   "number-not-positive": stop<{ given: string }>(),
   "date-unreadable": stop<{ given: string }>(),
   "time-unreadable": stop<{ given: string }>(),
+  "unavailable-unreadable": stop<{ given: string }>(),
   "time-skipped": stop<{ given: string; zone: string }>(),
   "phone-unreadable": stop<{ given: string }>(),
   "email-unreadable": stop<{ given: string }>(),

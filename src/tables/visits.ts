@@ -15,6 +15,8 @@ const visitKind = z.strictObject({
   minutes: z.int().min(1).nullable(),
   /** The bandage is off, or the wound is shut, after it: "while bandaged" ends here. */
   endsBandage: z.boolean().default(false),
+  /** It is done on an open or bandaged wound, and so no more once the bandage is off for good or the wound is shut. */
+  ofOpenWound: z.boolean().default(false),
   /** Days after what it waits for within which it usually falls; outside them the clinician is told. */
   usual: span.nullable().default(null),
   /** Days usually left between two of its kind. */

@@ -19,6 +19,7 @@ const visit = (kind: string, earliest: string, certainty: Certainty = "expected"
     minutes: 20,
     where: null,
     dependsOn: null,
+    unless: null,
     from,
   };
 };

@@ -139,6 +139,7 @@ const visit = (
   minutes: 20,
   where: null,
   dependsOn: null,
+  unless: null,
   from: at(14),
   ...rest,
 });

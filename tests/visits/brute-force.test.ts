@@ -10,6 +10,7 @@ import { cutAt } from "../../src/compute/visits/schedule/slots.js";
 import { solve } from "../../src/compute/visits/solve.js";
 import {
   everyWay,
+  type Half,
   type PhaseWords,
   type Range,
   type Schedule,
@@ -17,7 +18,7 @@ import {
   tripDays,
   type Words,
 } from "./brute.js";
-import { kinds, planOf, run } from "./help.js";
+import { type Case, everyDay, type Hours, kinds, planOf, run } from "./help.js";
 
 /** VISIT_CASES=10000 for the long run. */
 const runs = Number(process.env["VISIT_CASES"] ?? 1000);
@@ -27,8 +28,11 @@ const range = (least: number, most: number, wide: number): fc.Arbitrary<Range> =
     .tuple(fc.integer({ min: least, max: most }), fc.integer({ min: 0, max: wide }))
     .map(([from, more]) => [from, from + more]);
 
+const half = fc.constantFrom<Half[]>(null, null, null, "morning", "afternoon");
+const days = (most: number, count: number) => fc.uniqueArray(fc.integer({ min: 1, max: most }), { maxLength: count });
+
 const single = (name: string): fc.Arbitrary<SingleWords> =>
-  fc.record({ name: fc.constant(name), window: range(1, 7, 3), maybe: fc.boolean(), after: fc.constant(null) });
+  fc.record({ name: fc.constant(name), window: range(1, 7, 3), maybe: fc.boolean(), after: fc.constant(null), half });
 
 const limit = fc.oneof(
   fc.record({ kind: fc.constant("days" as const), range: range(2, 5, 1) }),
@@ -42,28 +46,38 @@ const words: fc.Arbitrary<Words> = fc
       fc.record({
         gap: range(1, 3, 1),
         first: fc.option(range(1, 3, 1)),
+        firstAfter: fc.constantFrom(null, null, 0),
         limit,
         until: fc.constantFrom(null, null, 0),
+        half,
       }),
       { maxLength: 2 },
     ),
     drain: fc.option(single("drain out")),
     closure: fc.option(single("closure")),
     sutures: fc.option(range(2, 5, 2)),
-    closed: fc.uniqueArray(fc.integer({ min: 1, max: 14 }), { maxLength: 5 }),
-    booked: fc.uniqueArray(fc.integer({ min: 1, max: 9 }), { maxLength: 2 }),
+    recheck: fc.option(fc.record({ window: range(1, 4, 2), half })),
+    closed: days(14, 5),
+    taken: fc.record({ morning: days(14, 2), afternoon: days(14, 2) }),
+    booked: days(9, 2),
   })
-  .map(({ phases, drain, closure, sutures, closed, booked }): Words => {
+  .map(({ phases, drain, closure, sutures, recheck, closed, taken, booked }): Words => {
     const singles = [drain, closure].filter((one) => one !== null);
     const anchor = singles.findIndex(({ name }) => name === "closure");
-    if (sutures && anchor >= 0) singles.push({ name: "sutures out", window: sutures, maybe: false, after: anchor });
+    const certain = { maybe: false, half: null };
+    if (sutures && anchor >= 0) singles.push({ ...certain, name: "sutures out", window: sutures, after: anchor });
+    // Two single visits and one that waits for them are enough for trying every set of days.
+    const room = singles.length < 2 && phases.length > 0;
+    if (recheck && room) singles.push({ ...certain, ...recheck, name: "recheck", after: "last change" });
+    const named = singles.length > 0 && singles[0]?.name !== "recheck";
     return {
-      phases: phases.map((phase, i) => ({
-        ...phase,
-        first: i === 0 ? phase.first : null,
-        until: singles.length > 0 ? phase.until : null,
-      })),
+      phases: phases.map((phase, i) => {
+        const first = i === 0 ? phase.first : null;
+        const firstAfter = first && named ? phase.firstAfter : null;
+        return { ...phase, first, firstAfter, until: named && firstAfter === null ? phase.until : null };
+      }),
       singles,
+      taken,
       closed,
       booked: booked.filter((day) => !closed.includes(day)),
     };
@@ -71,7 +85,9 @@ const words: fc.Arbitrary<Words> = fc
 
 const span = ([from, to]: Range) => (from === to ? `${from}` : `${from}-${to}`);
 
-function lineOf({ gap, first, limit: end, until }: PhaseWords, singles: SingleWords[]): string {
+const slot = { morning: " not after 10:00", afternoon: " not before 14:00" };
+
+function lineOf({ gap, first, firstAfter, limit: end, until, half }: PhaseWords, singles: SingleWords[]): string {
   const last = {
     days: `for ${span(end?.range ?? [0, 0])} days`,
     day: `until day ${span(end?.range ?? [0, 0])}`,
@@ -81,28 +97,47 @@ function lineOf({ gap, first, limit: end, until }: PhaseWords, singles: SingleWo
     `change every ${span(gap)} days`,
     ...(end ? [last[end.kind]] : []),
     ...(until === null ? [] : [`or ${singles[until]?.name}`]),
-    ...(first ? [`, first day ${span(first)}`] : []),
+    ...(first && firstAfter === null ? [`, first day ${span(first)}`] : []),
+    ...(first && firstAfter !== null ? [`, first ${span(first)} days after ${singles[firstAfter]?.name}`] : []),
+    ...(half ? [slot[half]] : []),
   ].join(" ");
 }
 
 const courseOf = ({ phases, singles }: Words): string[] => [
-  ...singles.map(({ name, window, maybe, after }) =>
-    after === null
-      ? `${maybe ? "maybe " : ""}${name} day ${span(window)}`
-      : `${name} ${span(window)} days after ${singles[after]?.name}`,
-  ),
+  ...singles.map(({ name, window, maybe, after, half }) => {
+    const base = after === "last change" ? "the last change" : singles[after ?? 0]?.name;
+    const when = after === null ? `day ${span(window)}` : `${span(window)} days after ${base}`;
+    return `${maybe ? "maybe " : ""}${name} ${when}${half ? slot[half] : ""}`;
+  }),
   ...phases.map((phase) => lineOf(phase, singles)),
 ];
+
+/** The clinic sees the last patient of a morning at 11:30, of an afternoon at 17:30. */
+const hours = [
+  { open: "08:00", close: "12:00" },
+  { open: "13:00", close: "18:00" },
+];
+const halves: Hours = Object.fromEntries(Object.keys(everyDay).map((day) => [day, hours])) as Hours;
+const takenIn = ({ taken }: Words) => [
+  ...taken.morning.map((day) => `${dayAfter(day)} 06:00-12:30`),
+  ...taken.afternoon.map((day) => `${dayAfter(day)} 12:30-20:00`),
+];
+const caseOf = (given: Words): Case => ({
+  course: courseOf(given),
+  hours: halves,
+  unavailable: takenIn(given),
+  clinic: { closed: given.closed.map(dayAfter) },
+});
 
 const dayAfter = (day: number) => new Date(Date.UTC(2026, 2, 2 + day)).toISOString().slice(0, 10);
 
 function solved(given: Words) {
-  const plan = planOf({ course: courseOf(given), clinic: { closed: given.closed.map(dayAfter) } });
+  const plan = planOf(caseOf(given));
   const { lines, problems } = readLines(plan, kinds);
   expect(problems).toEqual([]);
   const model = link(lines).value;
   const scenarios = model && scenariosOf(model);
-  const agenda = agendaOf(plan);
+  const agenda = agendaOf(plan, kinds);
   const ways = scenarios && solve(model, scenarios, agenda, { booked: given.booked, fixed: new Map() });
   if (!ways) throw new Error("not solved");
   return { model, ways, agenda };
@@ -172,11 +207,7 @@ test(
     fc.assert(
       fc.property(words, (given) => {
         const booked = given.booked.map((day) => `${dayAfter(day)}T10:00`);
-        const { value, problems } = run({
-          course: courseOf(given),
-          booked,
-          clinic: { closed: given.closed.map(dayAfter) },
-        });
+        const { value, problems } = run({ ...caseOf(given), booked });
         if (!value) {
           expect(problems.map(({ severity }) => severity)).toContain("stop");
           return;

@@ -1,14 +1,33 @@
 /** The course, told a second time: every set of days is tried and held against the words. Slow, and plain to read. */
 export type Range = [number, number];
+/** The half of the day in which a visit must begin; the clinic is open in both. */
+export type Half = "morning" | "afternoon" | null;
 export type PhaseWords = {
   gap: Range;
   first: Range | null;
+  /** Index of the single visit that first counts from. */
+  firstAfter: number | null;
   limit: { kind: "days" | "day" | "times"; range: Range } | null;
-  /** Index of the single visit before which it ends. */
+  /** Index of the single visit before which it says it ends. */
   until: number | null;
+  half: Half;
 };
-export type SingleWords = { name: string; window: Range; maybe: boolean; after: number | null };
-export type Words = { phases: PhaseWords[]; singles: SingleWords[]; closed: number[]; booked: number[] };
+/** after: index of the single visit it counts from, or "last change". */
+export type SingleWords = {
+  name: string;
+  window: Range;
+  maybe: boolean;
+  after: number | "last change" | null;
+  half: Half;
+};
+/** taken: days on whose mornings or afternoons the owner cannot come. */
+export type Words = {
+  phases: PhaseWords[];
+  singles: SingleWords[];
+  closed: number[];
+  taken: Record<"morning" | "afternoon", number[]>;
+  booked: number[];
+};
 
 /** One schedule: the days of the run with the phase of each, the day of each single visit (null: does not happen). */
 export type Schedule = { run: [day: number, phase: number][]; singles: (number | null)[]; price: number; off: number };
@@ -29,10 +48,8 @@ export function everyWay(words: Words): Way[] {
   const lengths = product(phases.map(({ limit }) => (limit ? up(...limit.range) : [0])));
   return decisions.flatMap((chosen) =>
     lengths.map((length) => {
-      const happens = singles.map((_, i) => {
-        for (let at: number | null = i; at !== null; at = singles[at]?.after ?? null) if (!chosen[at]) return false;
-        return true;
-      });
+      const can = (at: number | null): boolean => at === null || (chosen[at] === true && can(baseOf(words, at)));
+      const happens = singles.map((_, i) => can(i));
       return { happens, lengths: length, schedules: cheapest(schedulesOf(words, happens, length)) };
     }),
   );
@@ -47,15 +64,53 @@ export const tripDays = ({ run, singles }: Schedule): number[] => [
   ...new Set([...run.map(([day]) => day), ...singles.filter((day) => day !== null)]),
 ];
 
+/** The single visit that happens, or does not, before another can. */
+function baseOf({ phases, singles }: Words, index: number): number | null {
+  const after = singles[index]?.after ?? null;
+  return after === "last change" ? (phases[0]?.firstAfter ?? null) : after;
+}
+
+/** A visit in one half of a day can be there if the clinic is open and the owner free; a booked day is used anyway. */
+function canBe({ closed, taken, booked }: Words, half: Half, day: number): boolean {
+  const free = (one: "morning" | "afternoon") => !taken[one].includes(day);
+  const fits = half === null ? free("morning") || free("afternoon") : free(half);
+  return booked.includes(day) || (!closed.includes(day) && fits);
+}
+
+/** All that is done on a day is done on one trip: in a half of the day that suits all of it. */
+function oneTripADay(words: Words, { run, singles }: Schedule): boolean {
+  const halves = [
+    ...run.map(([day, phase]) => ({ day, half: words.phases[phase]?.half ?? null })),
+    ...singles.map((day, i) => ({ day, half: words.singles[i]?.half ?? null })),
+  ];
+  return halves.every(
+    ({ day }) =>
+      day === null ||
+      words.booked.includes(day) ||
+      (["morning", "afternoon"] as const).some((half) =>
+        halves.every((other) => other.day !== day || ((other.half ?? half) === half && canBe(words, half, day))),
+      ),
+  );
+}
+
+/** The single visits before which a phase ends: the one it names, and the closure of the wound unless it begins later. */
+function endsOf({ singles, phases }: Words, { until }: PhaseWords): number[] {
+  const { first = null, firstAfter = null } = phases[0] ?? {};
+  const closure = singles.findIndex(({ name }) => name === "closure");
+  const later =
+    firstAfter === closure || (firstAfter === null && first && first[0] > (singles[closure]?.window[1] ?? 0));
+  return [...(until === null ? [] : [until]), ...(closure < 0 || later ? [] : [closure])];
+}
+
 function schedulesOf(words: Words, happens: boolean[], lengths: number[]): Schedule[] {
-  const open = (day: number) => !words.closed.includes(day);
   const days = product<number | null>(
-    words.singles.map(({ window, after }, i) =>
-      happens[i] ? (after === null ? up(...window) : up(1, horizon)).filter(open) : [null],
+    words.singles.map(({ window, after, half }, i) =>
+      happens[i] ? (after === null ? up(...window) : up(1, horizon)).filter((day) => canBe(words, half, day)) : [null],
     ),
   ).filter((chosen) =>
     words.singles.every(({ window, after }, i) => {
       const day = chosen[i] ?? null;
+      if (after === "last change") return true;
       const base = after === null ? 0 : (chosen[after] ?? 0);
       return day === null || (base + window[0] <= day && day <= base + window[1]);
     }),
@@ -63,30 +118,44 @@ function schedulesOf(words: Words, happens: boolean[], lengths: number[]): Sched
   const runs = new Map<string, ReturnType<typeof runsOf>>();
   return days
     .flatMap((singles) => {
-      const ends = words.phases.map(({ until }) => (until === null ? null : (singles[until] ?? null)));
-      const key = ends.join();
-      const found = runs.get(key) ?? runsOf(words, lengths, ends);
+      const ends = words.phases.map((phase) =>
+        Math.min(...endsOf(words, phase).map((index) => singles[index] ?? Number.POSITIVE_INFINITY)),
+      );
+      const [start] = words.phases;
+      const begins = start?.firstAfter == null ? 0 : (singles[start.firstAfter] ?? null);
+      const key = [...ends, begins].join();
+      const found =
+        runs.get(key) ?? (begins === null ? [{ days: [], price: 0, off: 0 }] : runsOf(words, lengths, ends, begins));
       runs.set(key, found);
-      const off = words.singles.reduce((sum, { window, after }, i) => {
-        const day = singles[i] ?? null;
-        return day === null ? sum : sum + Math.abs(day - (after === null ? 0 : (singles[after] ?? 0)) - mid(window));
-      }, 0);
-      return found.map((run) => ({ run: run.days, singles, price: run.price, off: off + run.off }));
+      return found.flatMap((run): Schedule[] => {
+        const last = run.days.at(-1)?.[0];
+        let off = run.off;
+        for (const [i, { window, after }] of words.singles.entries()) {
+          const day = singles[i] ?? null;
+          if (day === null) continue;
+          const base = after === null ? 0 : after === "last change" ? last : (singles[after] ?? 0);
+          if (base === undefined || day < base + window[0] || day > base + window[1]) return [];
+          off += Math.abs(day - base - mid(window));
+        }
+        return [{ run: run.days, singles, price: run.price, off }];
+      });
     })
+    .filter((schedule) => oneTripADay(words, schedule))
     .filter((schedule) => words.booked.every((day) => tripDays(schedule).includes(day)));
 }
 
 /** Every list of days and phases that the words of a run allow, and what it costs. */
-function runsOf(words: Words, lengths: number[], ends: (number | null)[]) {
+function runsOf(words: Words, lengths: number[], ends: number[], begins: number) {
   const found: { days: [number, number][]; price: number; off: number }[] = [];
-  const usable = up(1, horizon).filter((day) => !words.closed.includes(day));
+  const usable = words.phases.map(({ half }) => up(1, horizon).filter((day) => canBe(words, half, day)));
   const grow = (days: [number, number][]): void => {
-    const judged = judge(words, lengths, ends, days, usable);
+    const judged = judge(words, lengths, ends, begins, days, usable);
     if (judged === "never") return;
     if (judged !== "unfinished") found.push({ days, ...judged });
     const [last, phase] = days.at(-1) ?? [0, 0];
-    for (const day of usable.filter((one) => one > last && one <= last + 8))
-      for (const next of up(phase, words.phases.length - 1)) grow([...days, [day, next]]);
+    const reach = last === 0 ? begins + 8 : last + 8;
+    for (const next of up(phase, words.phases.length - 1))
+      for (const day of (usable[next] ?? []).filter((one) => one > last && one <= reach)) grow([...days, [day, next]]);
   };
   grow([]);
   return found;
@@ -98,13 +167,16 @@ type Judged = { price: number; off: number } | "unfinished" | "never";
 function judge(
   words: Words,
   lengths: number[],
-  ends: (number | null)[],
+  ends: number[],
+  begins: number,
   days: [number, number][],
-  usable: number[],
+  usableBy: number[][],
 ): Judged {
-  let [price, off, base] = [0, 0, 0];
+  let [price, off, base] = [0, 0, begins];
   let whole = true;
-  for (const [index, { gap, first, limit }] of words.phases.entries()) {
+  for (const [index, { gap, first: said, limit }] of words.phases.entries()) {
+    const usable = usableBy[index] ?? [];
+    const first: Range | null = said && [begins + said[0], begins + said[1]];
     const mine = days.filter(([, phase]) => phase === index).map(([day]) => day);
     /** A visit that ends a phase is not foreseen: the next phase begins on its day at the soonest. */
     const [later] = days.find(([, phase]) => phase > index) ?? [Number.POSITIVE_INFINITY];

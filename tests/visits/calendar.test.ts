@@ -56,7 +56,7 @@ describe("what a day is like", () => {
     expect(day("2026-05-25").closed).toEqual({ reason: "holiday", name: "Memorial Day" });
     expect(day("2026-08-02").closed).toEqual({ reason: "weekly", name: null });
     expect(day("2026-06-19").closed).toBeNull();
-    expect(day("2026-08-03")).toEqual({ closed: null, hours: everyDay.monday, partner: null, away: false });
+    expect(day("2026-08-03")).toEqual({ closed: null, hours: everyDay.monday, partner: null, away: [] });
   });
 
   test("a visit is not put on a holiday, and the holiday is named", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { brief, courseOf, noSunday, planOf, run, told } from "./help.js";
+import { brief, type Case, courseOf, noSunday, planOf, run, told } from "./help.js";
 
 const cheek = {
   course: [
@@ -23,22 +23,23 @@ describe("the dog with the abscess", () => {
       "bandage-change-2 booked 2026-03-04T09:30",
       "bandage-change-3 booked 2026-03-05T09:30",
       "bandage-change-4 expected 03-06..03-07",
-      "bandage-change-5 expected 03-07..03-10",
-      "bandage-change-6 expected 03-09..03-13",
       "closure-1 possible 03-09..03-16 if closure",
-      "bandage-change-7 expected 03-11..03-16",
+      "bandage-change-5 possible 03-07..03-10 unless closure",
+      "bandage-change-6 possible 03-09..03-13 unless closure",
+      "bandage-change-7 possible 03-11..03-16 unless closure",
       "bandage-change-8 possible 03-13..03-16",
       "bandage-change-9 possible 03-16",
     ]);
   });
 
+  // Fewest: 3 to 5 March, Saturday the 7th, closed on the 9th. Most: never closed, or closed on the last day.
   test("counts", () => {
-    expect(course.trips).toEqual({ fewest: 7, likely: 7, most: 10 });
+    expect(course.trips).toEqual({ fewest: 5, likely: 7, most: 9 });
     expect(course.purposes).toEqual([
       { kind: "closure", counts: { fewest: 0, likely: 0, most: 1 } },
-      { kind: "bandage-change", counts: { fewest: 7, likely: 7, most: 9 } },
+      { kind: "bandage-change", counts: { fewest: 4, likely: 7, most: 9 } },
     ]);
-    expect(course.ends).toEqual({ earliest: "2026-03-14", latest: "2026-03-16" });
+    expect(course.ends).toEqual({ earliest: "2026-03-09", latest: "2026-03-16" });
     expect(course.closed.map(({ day }) => day)).toEqual(["2026-03-08", "2026-03-15"]);
   });
 
@@ -47,19 +48,32 @@ describe("the dog with the abscess", () => {
       for (const day of [earliest, ideal, latest]) expect(new Date(`${day}T12:00Z`).getUTCDay()).not.toBe(0);
   });
 
-  test("changes that stop at the closure are possible only, and the sutures wait for it", () => {
-    const visits = courseOf({
-      ...cheek,
-      course: [
-        "change every day for 3-5 days, first tomorrow",
-        "then every 2-3 days until day 14 or closure",
-        "maybe closure day 7-14",
-        "sutures out 10-14 days after closure",
-      ],
-    }).visits.map(brief);
-    expect(visits).toContain("bandage-change-4 expected 03-06..03-07");
-    expect(visits).toContain("bandage-change-5 possible 03-07..03-10");
-    expect(visits).toContain("suture-removal-1 possible 03-19..03-30 if closure");
+  test("closing the wound ends the changes of its bandage, said or not, and the sutures wait for it", () => {
+    const of = (end: string) =>
+      courseOf({
+        ...cheek,
+        course: [
+          "change every day for 3-5 days, first tomorrow",
+          `then every 2-3 days until day 14${end}`,
+          "maybe closure day 7-14",
+          "sutures out 10-14 days after closure",
+        ],
+      }).visits.map(brief);
+    expect(of("")).toEqual(of(" or closure"));
+    expect(of("")).toContain("bandage-change-5 possible 03-07..03-10 unless closure");
+    expect(of("")).toContain("suture-removal-1 possible 03-19..03-30 if closure");
+  });
+
+  test("the closure of one wound leaves the changes of another alone, and those that begin after it", () => {
+    const changes = "change every 2 days until day 8";
+    const both = courseOf({ course: [[changes], ["closure day 4"]] }).purposes;
+    expect(both).toContainEqual({ kind: "bandage-change", counts: { fewest: 4, likely: 4, most: 4 } });
+    const after = courseOf({ course: ["closure day 4", "change every 2 days for 4 days, first 2 days after closure"] });
+    expect(after.visits.map(brief)).toEqual([
+      "closure-1 expected 03-06",
+      "bandage-change-1 expected 03-08",
+      "bandage-change-2 expected 03-10",
+    ]);
   });
 });
 
@@ -147,9 +161,57 @@ describe("closed days", () => {
     ]);
   });
 
-  test("the owner's days are avoided", () => {
-    const given = { course: ["recheck day 3-5"], unavailable: ["2026-03-06", "2026-03-05"] };
-    expect(courseOf(given).visits.map(brief)).toEqual(["recheck-1 expected 03-07"]);
+  const window = (given: Partial<Case>) => courseOf({ course: ["recheck day 3-5"], ...given }).visits.map(brief);
+
+  // The clinic is open 8 to 18, sees the last patient at 17:30, and a recheck takes 20 minutes.
+  test.each([
+    [["2026-03-06", "2026-03-05"], "03-07"],
+    [["2026-03-05 to 2026-03-06"], "03-07"],
+    [["thursdays", "every Friday"], "03-07"],
+    [["2026-03-05 06:00-17:30"], "03-05..03-07"],
+    [["2026-03-05 06:00-17:31"], "03-06..03-07"],
+    [["2026-03-05 08:19-18:00"], "03-06..03-07"],
+    [["2026-03-05 08:20-18:00"], "03-05..03-07"],
+    [["saturdays 08:00-12:00, 12:20-18:00"], "03-05..03-07"],
+    [["saturdays 08:00-12:00, 12:19-18:00"], "03-05..03-06"],
+  ])("the owner's days and hours are avoided: %j", (unavailable, days) => {
+    expect(window({ unavailable })).toEqual([`recheck-1 expected ${days}`]);
+  });
+
+  test.each([
+    ["recheck day 3-5, not before 12:31", "03-05..03-06"],
+    ["recheck day 3-5, not before 12:30", "03-05..03-07"],
+    ["recheck day 3-5, not after 08:30", "03-05..03-06"],
+    ["recheck day 3-5, not after 09:00", "03-05..03-07"],
+  ])("a visit has times of day: %s, where Saturday is 9 to 13", (line, days) => {
+    expect(window({ course: [line], hours: noSunday })).toEqual([`recheck-1 expected ${days}`]);
+  });
+
+  test("two visits at times of day that no hour suits are two trips", () => {
+    const course = ["recheck day 3-4, not after 10:00", "sutures out day 3-4, not before 14:00"];
+    expect(courseOf({ course }).trips).toEqual({ fewest: 2, likely: 2, most: 2 });
+    expect(courseOf({ course: course.map((line) => line.split(",", 1)[0] ?? "") }).trips.likely).toBe(1);
+  });
+
+  test("the clinician's days count for the visits they alone can do", () => {
+    const haddad = { name: "Dr. Haddad", days: ["friday" as const, "saturday" as const], away: ["2026-03-07"] };
+    const given = (sees?: string[]) => ({
+      clinician: "Dr. Haddad",
+      clinic: { clinicians: [{ ...haddad, ...(sees ? { sees } : {}) }] },
+    });
+    expect(window(given())).toEqual(["recheck-1 expected 03-06"]);
+    expect(window(given(["closure"]))).toEqual(["recheck-1 expected 03-05..03-07"]);
+    expect(window({ ...given(), clinician: "Dr. Adeyemi" })).toEqual(["recheck-1 expected 03-05..03-07"]);
+    expect(run({ ...given(), course: ["recheck day 3"] }).problems).toMatchObject([
+      { code: "clinician-away", values: { clinician: "Dr. Haddad", nearest: { day: "2026-03-06" } } },
+    ]);
+    expect(told({ ...given(), clinician: "Dr. Hadad", course: [] })).toEqual(["clinician-unknown 1:1+1"]);
+    expect(told({ ...given(["clousre"]), course: [] })).toEqual(["visit-kind-unknown 1:1+1"]);
+  });
+
+  test("a daily change on a day the owner cannot come is asked about", () => {
+    const daily = { course: ["change every day for 4 days, first tomorrow"], unavailable: ["2026-03-04"] };
+    expect(run(daily).problems).toMatchObject([{ code: "repeat-meets-absence", severity: "ask" }]);
   });
 });
 
@@ -191,6 +253,17 @@ describe("appointments", () => {
     ]);
   });
 
+  test("appointments at the wrong time of day, or without the clinician, are asked about", () => {
+    const slot = { course: ["recheck day 3, not before 10:00, not after 15:00"] };
+    expect(told({ ...slot, booked: ["2026-03-05T09:30"] })).toEqual(["booked-too-early 11:5+16"]);
+    expect(told({ ...slot, booked: ["2026-03-05T15:01"] })).toEqual(["booked-too-late 11:5+16"]);
+    expect(told({ ...slot, booked: ["2026-03-05T15:00"] })).toEqual([]);
+    const clinicians = [{ name: "Dr. Haddad", days: ["friday" as const], away: [] }];
+    const given = { course: ["recheck day 3-5"], clinician: "Dr. Haddad", clinic: { clinicians } };
+    expect(told({ ...given, booked: ["2026-03-05T09:30"] })).toEqual(["booked-without-clinician 11:5+16"]);
+    expect(told({ ...given, booked: ["2026-03-06T09:30"] })).toEqual([]);
+  });
+
   test("appointments that break a gap, twice on a day, or for nothing", () => {
     const changes = { course: ["change every 3 days until day 9"] };
     expect(told({ ...changes, booked: ["2026-03-05T10:00", "2026-03-06T10:00"] })).toEqual([
@@ -202,6 +275,26 @@ describe("appointments", () => {
     ]);
     expect(book("2026-03-06T09:30", "2026-03-06T11:00")).toEqual(["booked-twice 12:5+16"]);
     expect(told({ course: [], booked: ["2026-03-06T09:30"] })).toEqual(["booked-without-course 10:5+16"]);
+  });
+});
+
+describe("days counted from the last of several visits", () => {
+  test("in a window that holds however many there are", () => {
+    const { visits, trips } = courseOf({
+      course: ["change every day for 3-5 days, first tomorrow", "recheck 3 days after the last change"],
+    });
+    expect(visits.map(brief)).toContain("recheck-1 expected 03-08..03-10");
+    expect(trips).toEqual({ fewest: 4, likely: 5, most: 6 });
+  });
+
+  test("of all lines that follow each other, whatever ends them", () => {
+    const course = [
+      "change every day for 2 days, first tomorrow",
+      "then every 2 days until drain out",
+      "drain out day 3-5",
+      "recheck 4-5 days after last change",
+    ];
+    expect(courseOf({ course }).visits.map(brief)).toContain("recheck-1 expected 03-08..03-11");
   });
 });
 

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { Plan } from "#plan/plan.js";
+import { unavailable } from "#plan/scalars/unavailable.js";
 import type { Places } from "#problems/place.js";
 import { readVisitKinds, type VisitKind } from "#tables/visits.js";
 import type { Course, Visit } from "../../src/compute/facts.js";
@@ -9,7 +10,7 @@ export const kinds: VisitKind[] =
   readVisitKinds(readFileSync("shared/visits.json", "utf8"), "shared/visits.json").value ?? [];
 
 const open = [{ open: "08:00", close: "18:00" }];
-type Hours = Plan["clinic"]["hours"];
+export type Hours = Plan["clinic"]["hours"];
 export const everyDay: Hours = {
   monday: open,
   tuesday: open,
@@ -28,6 +29,7 @@ export type Case = {
   discharged?: string;
   hours?: Hours;
   clinic?: Partial<Plan["clinic"]>;
+  clinician?: string;
   language?: string;
 };
 
@@ -43,6 +45,7 @@ export function planOf(given: Case): Plan {
     places[`booked/${i}`] = { file: "plan.yaml", line: line++, column: 5, length: text.length };
   return {
     format: "hearthsheet/1",
+    ...(given.clinician ? { clinician: given.clinician } : {}),
     discharged: given.discharged ?? "2026-03-02T16:30",
     patient: {
       name: "Bramble",
@@ -57,7 +60,7 @@ export function planOf(given: Case): Plan {
     care: courses.map((course) => ({ topic: "open-wound-clinic-bandage", course })),
     booked: given.booked ?? [],
     medicines: [],
-    unavailable: given.unavailable ?? [],
+    unavailable: (given.unavailable ?? []).map((text) => unavailable.parse(text)),
     allow: [],
     places,
     clinic: {
@@ -74,6 +77,7 @@ export function planOf(given: Case): Plan {
       visit: { value: "20", unit: "min" },
       closed: [],
       taxes: [],
+      clinicians: [],
       prices: [],
       collars: [],
       paper: "letter",
@@ -92,13 +96,14 @@ export function courseOf(given: Case): Course {
 }
 
 /** "bandage-change-4 expected 03-06..03-07" */
-export const brief = ({ id, purposes, certainty, earliest, latest, at, dependsOn }: Visit): string =>
+export const brief = ({ id, purposes, certainty, earliest, latest, at, dependsOn, unless }: Visit): string =>
   [
     id,
     ...purposes.slice(1).map(({ kind, number }) => `+${kind}-${number}`),
     certainty,
     at ?? (earliest === latest ? earliest.slice(5) : `${earliest.slice(5)}..${latest.slice(5)}`),
     ...(dependsOn ? [`if ${dependsOn}`] : []),
+    ...(unless ? [`unless ${unless}`] : []),
   ].join(" ");
 
 /** Codes of the problems with the words or place they point at: "closed-day 10:9+6". */

@@ -21,7 +21,7 @@ function read(text: string, discharged = "2026-03-02") {
   return {
     ...said,
     every: days(value.gap.value),
-    ...(value.first ? { first: days(value.first.value) } : {}),
+    ...(value.first ? { first: days(value.first.span.value) } : {}),
     ...(limit ? { [limit.kind]: days(limit.span.value) } : {}),
     ...(until ? { until: until.value === "bandaged" ? "bandaged" : until.value.id } : {}),
   };
@@ -124,6 +124,11 @@ describe("lines that contradict each other", () => {
       ["closure 3 days after recheck", "recheck 3 days after closure"],
       ["anchor-circle [3 days]", "anchor-circle [3 days]"],
     ],
+    [["change every day for 3 days", "drain out 2 days after the last chnage"], ["visit-kind-unknown [chnage]"]],
+    [["change every day until drain out", "drain out 2 days after the last change"], ["anchor-circle [2 days]"]],
+    [["recheck day 3, not before 8"], ["course-word-unknown [8]"]],
+    [["recheck day 3, not before 25:00"], ["time-unreadable [25:00]"]],
+    [["recheck day 3, not before 8:00, not before 9:00"], ["course-said-twice [not before 9:00]"]],
     [["change every day until closure", "maybe closure day 7"], ["end-uncertain [closure]"]],
     [["change every 2 days while bandaged"], ["bandage-end-unknown [while bandaged]"]],
     [["change every 7 days for 3 days"], ["gap-longer-than-window [every 7 days]"]],

@@ -1,6 +1,10 @@
 import type { Plan } from "#plan/plan.js";
+import type { VisitKind } from "#tables/visits.js";
 import { type ClinicDay, clinicDays } from "../calendar/clinic-days.js";
+import { clinicianOf } from "../calendar/clinician.js";
 import { dayOf, numberOf } from "../calendar/day-numbers.js";
+import type { Minutes } from "../calendar/minutes.js";
+import { type Slot, startsOn, visitMinutes } from "../calendar/opening.js";
 import type { Day } from "../facts.js";
 
 /** The clinic's days by their number after discharge, which is day 0. */
@@ -8,8 +12,21 @@ export type Agenda = {
   dayOf: (number: number) => Day;
   numberOf: (day: Day) => number;
   on: (number: number) => ClinicDay;
-  /** Somebody can see the animal, and the owner can come. */
+  /** The case's clinician is there, or no days are known of one. */
+  isIn: (number: number) => boolean;
+  /** The days on which a visit can be, by what it is for and at what times it may begin. */
+  reach: (kind: VisitKind, slot: Slot) => Reach;
+  /** Those of a visit that may be for anything, at any time. */
+  anyReach: Reach;
+};
+
+/** The days on which one visit can be: somebody can see the animal, the right one, and the owner can come. */
+export type Reach = {
+  /** The clinician it waits for. */
+  clinician: string | null;
   usable: (number: number) => boolean;
+  /** When it can begin that day. */
+  starts: (number: number) => Minutes[];
   /** The first usable day from a day on; infinite where there is none within farthest days. */
   nextUsable: (from: number) => number;
   /** The usable day nearest to a stretch of days, the later of two; null where there is none near. */
@@ -18,24 +35,48 @@ export type Agenda = {
 
 /** No closure is longer; a clinic closed for more has no next day to offer. */
 const farthest = 90;
+const around = Array.from({ length: farthest }, (_, i) => i);
 
-export function agendaOf(plan: Plan): Agenda {
+export function agendaOf(plan: Plan, kinds: readonly VisitKind[]): Agenda {
   const discharged = plan.discharged.slice(0, 10);
+  const clinician = clinicianOf(plan, kinds);
   const day = clinicDays(plan);
-  const numbers = new Map<number, ClinicDay>();
-  const on = (number: number): ClinicDay => {
-    const found = numbers.get(number) ?? day(dayOf(discharged, number));
-    numbers.set(number, found);
-    return found;
+  const on = known((number: number) => day(dayOf(discharged, number)));
+  const isIn = known((number: number) => clinician?.isIn(dayOf(discharged, number)) ?? true);
+  const reaches = new Map<string, Reach>();
+
+  const reach = (slot: Slot, minutes: number, waitsFor: string | null): Reach => {
+    const name = [slot.from, slot.to, minutes, waitsFor].join();
+    const before = reaches.get(name);
+    if (before) return before;
+    const starts = known((number: number) => {
+      // Where the partner stands in, our clinician is not there.
+      if (waitsFor && (!isIn(number) || on(number).partner !== null)) return [];
+      return startsOn(plan, on(number), slot, minutes);
+    });
+    const now = reachOf(starts, waitsFor);
+    reaches.set(name, now);
+    return now;
   };
-  const usable = (number: number) => on(number).hours.length > 0 && !on(number).away;
-  const around = Array.from({ length: farthest }, (_, i) => i);
+
   return {
     dayOf: (number) => dayOf(discharged, number),
     numberOf: (written) => numberOf(discharged, written),
     on,
+    isIn,
+    reach: (kind, slot) =>
+      reach(slot, kind.minutes ?? visitMinutes(plan), clinician?.kinds.has(kind.id) ? clinician.name : null),
+    anyReach: reach({ from: null, to: null }, visitMinutes(plan), null),
+  };
+}
+
+function reachOf(starts: (number: number) => Minutes[], clinician: string | null): Reach {
+  const usable = (number: number) => starts(number).length > 0;
+  return {
+    clinician,
     usable,
-    nextUsable: (from) => from + (around.find((far) => usable(from + far)) ?? Number.POSITIVE_INFINITY),
+    starts,
+    nextUsable: known((from) => from + (around.find((far) => usable(from + far)) ?? Number.POSITIVE_INFINITY)),
     nearestTo(from, to) {
       for (const far of around) {
         if (usable(to + far)) return to + far;
@@ -43,5 +84,17 @@ export function agendaOf(plan: Plan): Agenda {
       }
       return null;
     },
+  };
+}
+
+/** Works each day out once. */
+function known<T>(work: (day: number) => T): (day: number) => T {
+  const found = new Map<number, T>();
+  return (day) => {
+    const before = found.get(day);
+    if (before !== undefined) return before;
+    const now = work(day);
+    found.set(day, now);
+    return now;
   };
 }

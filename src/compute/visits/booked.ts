@@ -1,7 +1,8 @@
 import type { Plan } from "#plan/plan.js";
 import { type Place, placeOf } from "#problems/place.js";
 import { type Problem, problem } from "#problems/problem.js";
-import { beginsInHours } from "../calendar/opening.js";
+import { sinceMidnight } from "../calendar/minutes.js";
+import { beginsInHours, visitMinutes } from "../calendar/opening.js";
 import type { LocalTime } from "../facts.js";
 import type { Agenda } from "./agenda.js";
 import { closedDay } from "./closed-day.js";
@@ -31,12 +32,14 @@ export function readBooked(plan: Plan, agenda: Agenda): { bookings: Map<number, 
 
 function checkTime(plan: Plan, agenda: Agenda, number: number, at: LocalTime, place: Place): Problem[] {
   const day = agenda.on(number);
-  if (day.hours.length === 0) return [closedDay(agenda, number, place)];
+  if (day.hours.length === 0) return [closedDay(agenda, agenda.anyReach, number, place)];
   const given = at.replace("T", " ");
   const begins = beginsInHours(plan, day, at.slice(11));
   const problems: Problem[] = [];
   if ("open" in begins) problems.push(problem("booked-outside-hours", place, { given, open: begins.open }));
   if ("last" in begins) problems.push(problem("booked-after-last-appointment", place, { given, last: begins.last }));
-  if (day.away) problems.push(problem("booked-when-owner-cannot-come", place, { day: { day: at.slice(0, 10) } }));
+  const start = sinceMidnight(at.slice(11));
+  if (day.away.some(({ from, to }) => start < to && start + visitMinutes(plan) > from))
+    problems.push(problem("booked-when-owner-cannot-come", place, { day: { day: at.slice(0, 10) } }));
   return problems;
 }

@@ -4,6 +4,11 @@ import type { CourseModel } from "./course.js";
 import type { Stretch } from "./schedule/run-outlook.js";
 import type { Solved } from "./solve.js";
 
+const codes = {
+  must: { closed: "repeat-meets-closed-day", absent: "repeat-meets-absence" },
+  may: { closed: "repeat-may-meet-closed-day", absent: "repeat-may-meet-absence" },
+} as const;
+
 /**
  * Tells of every gap of a repeating visit that the clinic's days cannot keep: asked where it must come, noted where it
  * comes only if the wound needs so many. Nothing is moved in silence.
@@ -18,7 +23,8 @@ export function checkStretches({ runs }: CourseModel, solved: readonly Solved[],
   return [...found.values()].flatMap(({ stretch: { run, phase, due, next }, scenarios }) => {
     const line = runs[run]?.phases[phase];
     if (!line) return [];
-    const code = scenarios === solved.length ? "repeat-meets-closed-day" : "repeat-may-meet-closed-day";
+    const { closed, absent } = codes[scenarios === solved.length ? "must" : "may"];
+    const code = agenda.on(due).hours.length === 0 ? closed : absent;
     return [problem(code, line.gap.at, { day: { day: agenda.dayOf(due) }, after: { day: agenda.dayOf(next) } })];
   });
 }

@@ -1,6 +1,6 @@
 import { type Problem, problem } from "#problems/problem.js";
 import type { Agenda } from "./agenda.js";
-import { boundsOf, type PhaseBounds, phaseBounds } from "./bounds.js";
+import { boundsOf, firstDay as firstDays, type PhaseBounds, phaseBounds } from "./bounds.js";
 import { closedWindow } from "./closed-day.js";
 import type { CourseModel, Once, Phase } from "./course.js";
 import type { Said, Span } from "./language/line.js";
@@ -9,33 +9,34 @@ import type { Said, Span } from "./language/line.js";
 export function checkLines(model: CourseModel, agenda: Agenda): Problem[] {
   const { onces, runs } = model;
   return [
-    ...onces.flatMap((once, i) => [...checkWindow(agenda, once, boundsOf(onces, i)), ...checkUsual(once)]),
+    ...onces.flatMap((once, i) => [...checkWindow(agenda, once, boundsOf(model, i)), ...checkUsual(once)]),
     ...runs.flatMap((run) => {
-      const bounds = phaseBounds(onces, run);
+      const bounds = phaseBounds(model, run);
       return run.phases.flatMap((phase, i) => {
         const at = bounds[i];
-        return [...(at ? checkRoom(agenda, phase, at) : []), ...checkUsualGap(phase)];
+        return [...(at ? checkRoom(agenda, phase, at, firstDays(model, phase)) : []), ...checkUsualGap(phase)];
       });
     }),
   ];
 }
 
 /** Some day of the window can be kept. */
-function checkWindow(agenda: Agenda, { when, open }: Once, { from, to }: Span): Problem[] {
-  if (open || agenda.nextUsable(from) <= to) return [];
-  return [closedWindow(agenda, from, to, when.at)];
+function checkWindow(agenda: Agenda, { kind, slot, when, open }: Once, { from, to }: Span): Problem[] {
+  const reach = agenda.reach(kind.value, slot);
+  if (open || reach.nextUsable(from) <= to) return [];
+  return [closedWindow(agenda, reach, from, to, when.at)];
 }
 
 /** A phase begins before it ends, and its gap fits into it. */
-function checkRoom(agenda: Agenda, phase: Phase, { base, begins, ends }: PhaseBounds): Problem[] {
-  const { gap, first, limit } = phase;
-  const firstDay = first?.value.from ?? base.from + 1;
-  const said = limit?.span ?? phase.until ?? gap;
+function checkRoom(agenda: Agenda, phase: Phase, { base, begins, ends }: PhaseBounds, first: Span | null): Problem[] {
+  const { gap, limit } = phase;
+  const firstDay = first?.from ?? base.from + 1;
+  const said = limit?.span ?? phase.until;
   if (ends.to < firstDay) {
     const days = { begins: { day: agenda.dayOf(firstDay) }, ends: { day: agenda.dayOf(ends.to) } };
     return [problem("course-ends-before-it-begins", said.at, days)];
   }
-  const secondDay = first ? first.value.from + gap.value.from : begins.from;
+  const secondDay = first ? first.from + gap.value.from : begins.from;
   if (limit?.kind === "times" || !limit || secondDay <= ends.to) return [];
   return [
     problem("gap-longer-than-window", gap.at, {

@@ -1,87 +1,90 @@
 import { type Outcome, type Problem, problem } from "#problems/problem.js";
-import type { VisitKind } from "#tables/visits.js";
+import { endersOf, type Found, findAnchor, findEnd, findSingle, type Sorted, sorted } from "./anchors.js";
 import { lastDay } from "./bounds.js";
-import { type CourseModel, decisionOf, type Once, type Run } from "./course.js";
-import type { End, Line, OnceLine, RepeatLine, Said, Span } from "./language/line.js";
-
-type Found = { index: number | null; problems: Problem[] };
-const found = (index: number | null, ...problems: Problem[]): Found => ({ index, problems });
+import { anchorOf, type CourseModel, decisionOf, type Once, type Phase, type Run } from "./course.js";
+import type { Line, OnceLine, RepeatLine, Span } from "./language/line.js";
 
 /** Where a decision without a day of its own stands until the course around it is known. */
 const anyDay: Span = { from: 1, to: 1 };
 
 /**
- * Holds the lines of a plan against each other: which single visit another waits for, which phase follows which.
+ * Holds the lines of a plan against each other: which visit another waits for, which phase follows which.
  * Problems: "anchor-unknown", "anchor-repeats", "anchor-circle", "bandage-end-unknown", "end-uncertain",
  * "visit-when-missing".
  */
 export function link(lines: readonly Line[]): Outcome<CourseModel> {
-  const single = lines.filter((line): line is OnceLine => !line.repeats);
-  const repeating = lines.filter((line): line is RepeatLine => line.repeats);
+  const among = sorted(lines);
   const problems: Problem[] = [];
-  const keep = ({ index, problems: more }: Found): number | null => {
+  const keep = ({ items, problems: more }: Found): number[] => {
     problems.push(...more);
-    return index;
+    return items;
   };
-
-  const onces = single.map((line): Once => {
-    const { care, at, maybe, kind, when } = line;
-    if (!when && !maybe) problems.push(problem("visit-when-missing", kind.at, { given: kind.text }));
-    const after = when?.after ? keep(findNamed(lines, single, line, when.after)) : null;
-    return { care, at, maybe, kind, open: !when, when: when?.span ?? { ...kind, value: anyDay }, after };
+  const onces = among.single.map((line) => onceOf(among, line, keep));
+  const runs = among.runs.flatMap((lines): Run[] => {
+    const [first] = lines;
+    if (!first) return [];
+    return [{ care: first.care, kind: first.kind.value, phases: lines.map((line) => phaseOf(among, line, keep)) }];
   });
-  problems.push(...circles(onces));
-
-  const runs: Run[] = [];
-  for (const line of repeating) {
-    const { care, at, maybe, kind, gap, first, end } = line;
-    const index = end.until && keep(findEnd(lines, single, line, end.until));
-    const until = end.until && index !== null ? { ...end.until, value: index } : null;
-    if (problems.length === 0 && until && !end.limit && decisionOf(onces, index))
-      problems.push(problem("end-uncertain", until.at, { given: until.text }));
-    const phase = { at, kind, maybe, gap, first, limit: end.limit, until };
-    const before = runs.findLast((run) => run.care === care && run.kind.id === kind.value.id);
-    if (before && !first) before.phases.push(phase);
-    else runs.push({ care, kind: kind.value, phases: [phase] });
-  }
-  if (problems.length > 0) return { value: null, problems };
-  return openDecisions({ onces, runs });
+  const model = { onces, runs };
+  if (problems.length === 0) problems.push(...circles(model), ...uncertainEnds(model));
+  return problems.length > 0 ? { value: null, problems } : openDecisions(model);
 }
 
-/** The first single visit that fits, in the line's own care before any other; -1 where there is none. */
-function find(single: readonly OnceLine[], line: Line, fits: (kind: VisitKind) => boolean): number {
-  const own = single.findIndex((other) => other !== line && other.care === line.care && fits(other.kind.value));
-  return own >= 0 ? own : single.findIndex((other) => other !== line && fits(other.kind.value));
+type Keep = (found: Found) => number[];
+
+function onceOf(among: Sorted, line: OnceLine, keep: Keep): Once {
+  const { care, at, maybe, kind, when, slot } = line;
+  if (!when && !maybe) keep({ items: [], problems: [problem("visit-when-missing", kind.at, { given: kind.text })] });
+  const [after = null] = when?.after ? keep(findAnchor(among, line, when.after)) : [];
+  return { care, at, maybe, kind, slot, open: !when, when: when?.span ?? { ...kind, value: anyDay }, after };
 }
 
-function findNamed(lines: readonly Line[], single: readonly OnceLine[], line: Line, name: Said<VisitKind>): Found {
-  const index = find(single, line, (kind) => kind.id === name.value.id);
-  if (index >= 0) return found(index);
-  if (lines.some(({ repeats, kind }) => repeats && kind.value.id === name.value.id))
-    return found(null, problem("anchor-repeats", name.at, { given: name.text }));
-  const known = [...new Set(single.filter((other) => other !== line).map(({ kind }) => kind.text))];
-  return found(null, problem("anchor-unknown", name.at, { given: name.text, known }));
-}
-
-function findEnd(
-  lines: readonly Line[],
-  single: readonly OnceLine[],
-  line: Line,
-  until: NonNullable<End["until"]>,
-): Found {
-  if (until.value !== "bandaged") return findNamed(lines, single, line, { ...until, value: until.value });
-  const index = find(single, line, ({ endsBandage }) => endsBandage);
-  return index >= 0 ? found(index) : found(null, problem("bandage-end-unknown", until.at, {}));
+function phaseOf(among: Sorted, line: RepeatLine, keep: Keep): Phase {
+  const { at, kind, maybe, gap, first, end, slot } = line;
+  const stated = end.until ? keep(findEnd(among, line, end.until)) : [];
+  const onces = [...new Set([...stated, ...endersOf(among, line)])];
+  const [after = null] = first?.after ? keep(findSingle(among, line, first.after)) : [];
+  return {
+    at,
+    kind,
+    maybe,
+    gap,
+    first: first && { span: first.span, after },
+    limit: end.limit,
+    until: { at: end.until?.at ?? gap.at, onces },
+    slot,
+  };
 }
 
 /** Visits that wait for each other, so that none can ever begin. */
-function circles(onces: readonly Once[]): Problem[] {
-  return onces.flatMap((once, start) => {
-    let at = once.after;
-    for (let steps = 0; at !== null && at !== start && steps < onces.length; steps++) at = onces[at]?.after ?? null;
-    return at === start ? [problem("anchor-circle", once.when.at, { given: once.when.text })] : [];
-  });
+function circles(model: CourseModel): Problem[] {
+  const { onces, runs } = model;
+  const waitsFor = (item: number): number[] => {
+    const anchor = anchorOf(model, item);
+    const ends = runs[item - onces.length]?.phases.flatMap(({ until }) => until.onces) ?? [];
+    return anchor === null ? ends : [anchor, ...ends];
+  };
+  const reaches = (from: number, wanted: number, seen: Set<number>): boolean =>
+    waitsFor(from).some((next) => {
+      if (next === wanted) return true;
+      if (seen.has(next)) return false;
+      seen.add(next);
+      return reaches(next, wanted, seen);
+    });
+  return onces.flatMap(({ when }, item) =>
+    reaches(item, item, new Set()) ? [problem("anchor-circle", when.at, { given: when.text })] : [],
+  );
 }
+
+/** A repeating visit that ends only with what may never happen would never end. */
+const uncertainEnds = (model: CourseModel): Problem[] =>
+  model.runs
+    .flatMap(({ phases }) => phases)
+    .filter(({ limit, until }) => !limit && until.onces.every((index) => decisionOf(model, index)))
+    .map(({ until }) => {
+      const given = model.onces[until.onces[0] ?? 0]?.kind.text ?? "";
+      return problem("end-uncertain", until.at, { given });
+    });
 
 /** A decision that names no day may fall on any day until the last other visit of its care. */
 function openDecisions(model: CourseModel): Outcome<CourseModel> {

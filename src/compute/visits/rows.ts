@@ -11,6 +11,8 @@ export type Row = SlotDays & {
   care: number;
   /** The kind of the decision it waits for. */
   dependsOn: string | null;
+  /** The kind of the decision without which it is in all of them. */
+  unless: string | null;
 };
 
 /** The rows of a course in the order of their days, those of one item in their own order. */
@@ -33,20 +35,28 @@ export function rowsOf(model: CourseModel, solved: readonly Solved[], cut: Cut):
     const listed = Math.max(ideal, reached.get(slot.item) ?? 0);
     reached.set(slot.item, listed);
     const always = perScenario.every((scenario) => scenario.get(name)?.always ?? false);
-    return { ...slot, phase: aim?.phase ?? slot.phase, always, ideal, listed, ...whatFor(model, slot, cut.singles) };
+    const spared = always ? [] : sparing(model, slot.item);
+    const left = perScenario.filter((_, i) => !spared.some((index) => solved[i]?.scenario.happens[index]));
+    const sure = left.length > 0 && left.every((scenario) => scenario.get(name)?.always ?? false);
+    const unless = (sure && decisionOf(model, spared[0] ?? null)?.kind.value.id) || null;
+    return { ...slot, phase: aim?.phase ?? slot.phase, always, ideal, listed, unless, ...whatFor(model, slot) };
   });
   return rows.sort((a, b) => a.listed - b.listed || a.stretch - b.stretch || a.number - b.number || a.item - b.item);
 }
 
-function whatFor({ onces, runs }: CourseModel, { item, phase }: SlotDays, singles: number) {
-  const once = onces[item];
-  if (once) {
-    const dependsOn = decisionOf(onces, item)?.kind.value.id ?? null;
-    return { kind: once.kind.value.id, care: once.care, dependsOn };
-  }
-  const run = runs[item - singles];
+/** The single visits that may never be, and that end a run where they are. */
+const sparing = (model: CourseModel, item: number): number[] =>
+  (model.runs[item - model.onces.length]?.phases ?? [])
+    .flatMap(({ until }) => until.onces)
+    .filter((index) => decisionOf(model, index));
+
+function whatFor(model: CourseModel, { item, phase }: SlotDays) {
+  const dependsOn = decisionOf(model, item)?.kind.value.id ?? null;
+  const once = model.onces[item];
+  if (once) return { kind: once.kind.value.id, care: once.care, dependsOn };
+  const run = model.runs[item - model.onces.length];
   const kind = run?.kind.id ?? "";
-  return { kind, care: run?.care ?? 0, dependsOn: run?.phases[phase]?.maybe ? kind : null };
+  return { kind, care: run?.care ?? 0, dependsOn: run?.phases[phase]?.maybe ? kind : dependsOn };
 }
 
 /** The day and phase of each slot in the likeliest course, else in the likeliest with as many decisions taken as may be. */

@@ -1,4 +1,4 @@
-import { type CourseModel, middle, type Phase } from "./course.js";
+import { anchorOf, type CourseModel, middle, type Phase } from "./course.js";
 import type { Span } from "./language/line.js";
 
 /** A phase whose length the wound has told. days count from the day it starts, day from discharge. */
@@ -7,10 +7,13 @@ export type SetPhase = {
   index: number;
   gap: Span;
   first: Span | null;
+  /** The single visit that first counts from, else discharge. */
+  firstAfter: number | null;
   days: number | null;
   day: number | null;
   times: number | null;
-  until: number | null;
+  /** The single visits that end it, of those that happen. */
+  until: number[];
 };
 
 /** One way the wound and the decisions may go: which single visits happen, how long each phase is. */
@@ -48,21 +51,22 @@ export function scenariosOf(model: CourseModel): Scenario[] | null {
 const product = (lists: number[][]): number[][] =>
   lists.reduce<number[][]>((all, list) => all.flatMap((head) => list.map((item) => [...head, item])), [[]]);
 
-function settle({ onces, runs }: CourseModel, choices: readonly Choice[], chosen: readonly number[]): Scenario {
-  const happens = onces.map((_, i) => {
-    for (let at: number | null = i; at !== null; at = onces[at]?.after ?? null) if (chosen[at] === 0) return false;
-    return true;
-  });
+function settle(model: CourseModel, choices: readonly Choice[], chosen: readonly number[]): Scenario {
+  const { onces, runs } = model;
+  const canHappen = (item: number | null): boolean =>
+    item === null || ((item >= onces.length || chosen[item] === 1) && canHappen(anchorOf(model, item)));
+  const happens = onces.map((_, index) => canHappen(index));
   const phases = runs.flatMap((run) => run.phases);
   let next = 0;
-  const setRuns = runs.map((run) =>
-    run.phases.flatMap((phase, index) => {
+  const setRuns = runs.map((run, r) => {
+    const begins = canHappen(anchorOf(model, onces.length + r));
+    return run.phases.flatMap((phase, index) => {
       const number = next++;
-      if (chosen[onces.length + number] === 0) return [];
+      if (!begins || chosen[onces.length + number] === 0) return [];
       const length = chosen[onces.length + phases.length + number] ?? 0;
       return [setPhase(phase, index, length, happens)];
-    }),
-  );
+    });
+  });
   const decisions = choices.flatMap(({ decision }, i) => (decision ? [chosen[i] === 1] : []));
   return {
     happens,
@@ -81,10 +85,11 @@ function setPhase({ gap, first, limit, until }: Phase, index: number, length: nu
   return {
     index,
     gap: gap.value,
-    first: first?.value ?? null,
+    first: first?.span.value ?? null,
+    firstAfter: first?.after ?? null,
     days: only("days"),
     day: only("day"),
     times: only("times"),
-    until: until && happens[until.value] ? until.value : null,
+    until: until.onces.filter((index) => happens[index]),
   };
 }

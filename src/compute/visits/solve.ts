@@ -1,9 +1,10 @@
-import type { Agenda } from "./agenda.js";
-import type { CourseModel } from "./course.js";
+import { common } from "../calendar/minutes.js";
+import type { Agenda, Reach } from "./agenda.js";
+import type { CourseModel, Once, Phase } from "./course.js";
 import type { Scenario } from "./scenario.js";
 import { bestSchedule } from "./schedule/best.js";
 import { dayGraph } from "./schedule/day-graph.js";
-import type { DayGraph, Days, DayUse, Step } from "./schedule/graph.js";
+import type { DayGraph, Days, DayUse, Done, Step, VisitDays } from "./schedule/graph.js";
 
 /** One way the wound may go, all schedules that serve it, and the best of them. */
 export type Solved = { scenario: Scenario; graph: DayGraph; best: Step[] };
@@ -24,7 +25,7 @@ export function solve(
   agenda: Agenda,
   agreed: Agreed,
 ): Solved[] | null {
-  const days = daysOf(agenda, agreed);
+  const days = daysOf(model, agenda, agreed);
   const solved: Solved[] = [];
   let room = mostEvenings;
   for (const scenario of scenarios) {
@@ -37,27 +38,37 @@ export function solve(
 }
 
 /** A booked day is used, whatever the calendar says: what is wrong with it has been told already. */
-function daysOf(agenda: Agenda, { booked, fixed }: Agreed): Days {
+function daysOf({ onces, runs }: CourseModel, agenda: Agenda, { booked, fixed }: Agreed): Days {
   const taken = new Set(booked);
-  const price = (day: number) => {
-    if (taken.has(day)) return 0;
-    if (!agenda.usable(day)) return Number.POSITIVE_INFINITY;
-    return agenda.on(day).partner === null ? 0 : 1;
-  };
+  const withBooked = onceEach(
+    ({ usable, nextUsable }: Reach): VisitDays => ({
+      usable: (day) => taken.has(day) || usable(day),
+      nextUsable: onceEach((from: number) => Math.min(nextUsable(from), ...booked.filter((day) => day >= from))),
+    }),
+  );
+  const reachOf = ({ kind, slot }: Once | Phase) => agenda.reach(kind.value, slot);
+  const reaches = { onces: onces.map(reachOf), runs: runs.map(({ phases }) => phases.map(reachOf)) };
+  const startsOf = (day: number, { item, phase }: Done) =>
+    (reaches.onces[item] ?? reaches.runs[item - onces.length]?.[phase])?.starts(day) ?? [];
   return {
-    use: once((day: number): DayUse => ({ price: price(day), booked: taken.has(day) })),
-    nextUsable: once((from: number) => Math.min(agenda.nextUsable(from), ...booked.filter((day) => day >= from))),
+    use: onceEach((day: number): DayUse => {
+      const booked = taken.has(day);
+      return { price: booked || agenda.on(day).partner === null ? 0 : 1, booked };
+    }),
+    onces: reaches.onces.map(withBooked),
+    runs: reaches.runs.map((phases) => phases.map(withBooked)),
+    together: (day, done) => taken.has(day) || done.map((one) => startsOf(day, one)).reduce(common).length > 0,
     lastBooked: Math.max(0, ...booked),
     fixed,
   };
 }
 
-/** Works each day out once. */
-function once<T>(work: (day: number) => T): (day: number) => T {
-  const known = new Map<number, T>();
-  return (day) => {
-    const found = known.get(day) ?? work(day);
-    known.set(day, found);
+/** Works each thing out once. */
+function onceEach<K, T>(work: (key: K) => T): (key: K) => T {
+  const known = new Map<K, T>();
+  return (key) => {
+    const found = known.get(key) ?? work(key);
+    known.set(key, found);
     return found;
   };
 }

@@ -18,8 +18,9 @@ export function tripsOf(
   cut: Cut,
 ): Trip[] {
   const trips: Trip[] = [];
+  const dayOf = bookedDays(rows, likely, booked, cut);
   for (const row of rows) {
-    const day = bookedOn(row, booked, cut);
+    const day = dayOf(row);
     if (day !== null) {
       const same = trips.find((trip) => trip.booked === day);
       if (same) same.rows.push(row);
@@ -38,6 +39,18 @@ export function tripsOf(
 
 const sorted = (days: Iterable<number>) => [...days].sort((a, b) => a - b);
 
+/**
+ * The booked day of a row, if it has one: the only day it can fall on; or, where what is done on a booked day hangs on how
+ * the wound goes, the single visits that the likeliest course puts there.
+ */
+function bookedDays(rows: readonly Row[], likely: readonly Step[], booked: readonly number[], cut: Cut) {
+  const sure = new Set(rows.map((row) => bookedOn(row, booked, cut)));
+  const open = likely.filter(({ day }) => booked.includes(day) && !sure.has(day));
+  const settled = new Map(open.flatMap(({ day, done }) => done.map(({ item }): [number, number] => [item, day])));
+  return (row: Row): number | null =>
+    bookedOn(row, booked, cut) ?? (row.item < cut.singles ? (settled.get(row.item) ?? null) : null);
+}
+
 /** The booked day a row falls on, if it can fall on no other. */
 function bookedOn({ days, item, stretch }: Row, booked: readonly number[], cut: Cut): number | null {
   const [day] = days;
@@ -51,8 +64,7 @@ function bookedOn({ days, item, stretch }: Row, booked: readonly number[], cut: 
  */
 function sharedDays(model: CourseModel, trip: Trip, row: Row): number[] {
   const [first] = trip.rows;
-  const alike = first && first.ideal === row.ideal && first.always === row.always && first.dependsOn === row.dependsOn;
-  if (!alike || trip.booked !== null) return [];
+  if (!first || !alike(first, row) || trip.booked !== null) return [];
   const common = trip.days.filter((day) => row.days.has(day));
   const tripIsFree = trip.rows.every((one) => isFree(model, one));
   if (tripIsFree && isFree(model, row)) return common;
@@ -62,12 +74,19 @@ function sharedDays(model: CourseModel, trip: Trip, row: Row): number[] {
   return sameDay || waitAlike(model, first, row) ? common : [];
 }
 
+/** Equally sure, and on one day if all goes well. */
+const alike = (a: Row, b: Row): boolean =>
+  a.ideal === b.ideal && a.always === b.always && a.dependsOn === b.dependsOn && a.unless === b.unless;
+
 /** Its day is ours to choose within its window: it waits for no visit, and none waits for it. */
 function isFree({ onces, runs }: CourseModel, { item }: Row): boolean {
   const once = onces[item];
   if (!once || once.after !== null) return false;
   const waited = onces.some(({ after }) => after === item);
-  return !waited && !runs.some(({ phases }) => phases.some(({ until }) => until?.value === item));
+  return (
+    !waited &&
+    !runs.some(({ phases }) => phases.some(({ until, first }) => until.onces.includes(item) || first?.after === item))
+  );
 }
 
 /** Both come the same number of days after the same visit. */

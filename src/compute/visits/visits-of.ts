@@ -43,6 +43,7 @@ export function visitsOf(
         minutes: minutes.reduce((sum, one) => sum + one, 0),
         where: whereOn(agenda, trip),
         dependsOn: first.dependsOn,
+        unless: first.unless,
         from: booking ? (plan.places[`booked/${booking.index}`] ?? placeOfRow(model, first)) : placeOfRow(model, first),
       },
     ];

@@ -2,11 +2,13 @@ import type { Plan } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, problem, stops } from "#problems/problem.js";
 import type { VisitKind } from "#tables/visits.js";
+import { checkClinicians } from "../calendar/clinician.js";
 import { checkHolidayPlace } from "../calendar/holidays.js";
 import type { Course } from "../facts.js";
 import { type Agenda, agendaOf } from "./agenda.js";
 import { type Booked, book } from "./book.js";
 import { type Booking, readBooked } from "./booked.js";
+import { checkBooked } from "./check-booked.js";
 import { checkPartnerDays, checkStretches } from "./check-days.js";
 import { checkLines } from "./check-lines.js";
 import { countsOf, endOf } from "./counts.js";
@@ -26,12 +28,12 @@ import { visitsOf } from "./visits-of.js";
  * way the wound and the decisions may go.
  */
 export function computeVisits(plan: Plan, kinds: VisitKind[]): Outcome<Course> {
-  const wrongPlace = checkHolidayPlace(plan);
-  if (wrongPlace.length > 0) return { value: null, problems: wrongPlace };
-  const agenda = agendaOf(plan);
+  const profile = [...checkHolidayPlace(plan), ...checkClinicians(plan, kinds)];
+  if (stops(profile)) return { value: null, problems: profile };
+  const agenda = agendaOf(plan, kinds);
   const model = readCourse(plan, kinds, agenda);
   const { bookings, problems: wrongBookings } = readBooked(plan, agenda);
-  const problems = [...model.problems, ...wrongBookings];
+  const problems = [...profile, ...model.problems, ...wrongBookings];
   if (!model.value || stops(problems)) return { value: null, problems };
 
   const kept = keep(plan, model.value, agenda, bookings);
@@ -43,6 +45,7 @@ export function computeVisits(plan: Plan, kinds: VisitKind[]): Outcome<Course> {
   const cut = cutAt(model.value.onces.length, booked);
   const rows = rowsOf(model.value, solved, cut);
   const trips = tripsOf(model.value, rows, solved[0]?.best ?? [], booked, cut);
+  problems.push(...checkBooked(plan, model.value, agenda, trips, bookings));
   const ends = endOf(solved, agenda);
   const course = {
     visits: visitsOf(plan, model.value, kinds, agenda, trips, bookings),

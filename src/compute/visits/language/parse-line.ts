@@ -1,11 +1,13 @@
 import type { Place } from "#problems/place.js";
 import { type Outcome, problem } from "#problems/problem.js";
 import type { VisitKind } from "#tables/visits.js";
+import type { Slot } from "../../calendar/opening.js";
 import { type Cursor, cursorOver, Misread } from "./cursor.js";
 import { kindUnknown, takeKind } from "./kinds.js";
 import type { End, Line, Said, Span, When } from "./line.js";
 import { takeGap } from "./repeats.js";
-import { takeDay, takeDays, takeTimes } from "./spans.js";
+import { takeBound } from "./slot.js";
+import { afterTheDay, takeDay, takeDays, takeTimes } from "./spans.js";
 
 /** What a line is read with: the kinds of visit, the day of discharge, and the repeating kind it may go on with. */
 export type Reading = { kinds: readonly VisitKind[]; discharged: string; going: VisitKind | null };
@@ -14,13 +16,15 @@ export type Reading = { kinds: readonly VisitKind[]; discharged: string; going: 
  * Reads one line of the course language.
  *
  *     line    [then] [maybe] KIND clause...           "then" alone goes on with the kind that repeated last
- *     clause  DAY | RANGE UNIT after KIND              when a single visit is due
+ *     clause  WHEN                                     when a single visit is due
  *             every ... | daily | weekly               the gap of a repeating one
  *             for RANGE UNIT | RANGE times | until DAY | until KIND | while bandaged | or ...
- *             first DAY | starting DAY                 when a repeating one begins
+ *             first WHEN | starting WHEN               when a repeating one begins
+ *             not before CLOCK | not after CLOCK       at what time of day it may begin
  *             if needed                                the same as maybe
+ *     WHEN    DAY | RANGE UNIT after [the last] KIND
  *     DAY     tomorrow | day RANGE | in RANGE UNIT | on YYYY-MM-DD [to YYYY-MM-DD]
- *     RANGE   3 | 3-5 | 3 to 5          UNIT  days | weeks
+ *     RANGE   3 | 3-5 | 3 to 5          UNIT  days | weeks          CLOCK  08:00
  */
 export function parseLine(text: string, care: number, at: Place, reading: Reading): Outcome<Line> {
   try {
@@ -32,24 +36,32 @@ export function parseLine(text: string, care: number, at: Place, reading: Readin
 }
 
 /** What the clauses of a line have said so far. */
-type Clauses = { when: When | null; gap: Said<Span> | null; first: Said<Span> | null; end: End; maybe: boolean };
+type Clauses = {
+  when: When | null;
+  gap: Said<Span> | null;
+  first: When | null;
+  end: End;
+  slot: Slot;
+  maybe: boolean;
+};
 
 function readLine(cursor: Cursor, care: number, reading: Reading): Line {
   const goesOn = cursor.take("then");
   const maybe = cursor.takeOneOf("maybe", "perhaps", "possibly");
   const kind = takeKind(cursor, reading.kinds) ?? sameKind(cursor, goesOn, reading);
-  const said: Clauses = { when: null, gap: null, first: null, end: { limit: null, until: null }, maybe };
+  const end = { limit: null, until: null };
+  const said: Clauses = { when: null, gap: null, first: null, end, slot: { from: null, to: null }, maybe };
   while (cursor.peek()) {
     if (cursor.takeOneOf(",", ";", ".", "then")) continue;
     readClause(cursor, said, reading);
   }
-  const line = { care, at: cursor.at, maybe: said.maybe, kind };
+  const line = { care, at: cursor.at, maybe: said.maybe, kind, slot: said.slot };
   if (said.gap) {
     if (said.when) cursor.fail(problem("course-words-clash", said.when.span.at, { given: said.when.span.text }));
     if (!said.end.limit && !said.end.until) cursor.fail(problem("visit-end-missing", kind.at, { given: kind.text }));
     return { ...line, repeats: true, gap: said.gap, first: said.first, end: said.end };
   }
-  const stray = said.first ?? said.end.limit?.span ?? said.end.until;
+  const stray = said.first?.span ?? said.end.limit?.span ?? said.end.until;
   if (stray) cursor.fail(problem("course-words-clash", stray.at, { given: stray.text }));
   return { ...line, repeats: false, when: said.when };
 }
@@ -79,11 +91,15 @@ function readClause(cursor: Cursor, said: Clauses, reading: Reading): void {
   } else if (cursor.takeOneOf("until", "till") || ((said.end.limit ?? said.end.until) && cursor.take("or"))) {
     readUntil(cursor, said, reading, once);
   } else if (cursor.takeOneOf("first", "starting", "start", "from")) {
-    said.first = once(said.first, takeDay(cursor, reading.discharged) ?? cursor.lost("tomorrow", "day 3"));
+    said.first = once(said.first, readWhen(cursor, reading, "tomorrow", "day 3"));
+  } else if (cursor.take("not", "before")) {
+    said.slot = { ...said.slot, from: once(said.slot.from, takeBound(cursor)) };
+  } else if (cursor.take("not", "after")) {
+    said.slot = { ...said.slot, to: once(said.slot.to, takeBound(cursor)) };
   } else {
     const times = takeTimes(cursor);
     if (times) said.end.limit = once(said.end.limit, { kind: "times", span: times });
-    else said.when = once(said.when, readWhen(cursor, reading));
+    else said.when = once(said.when, readWhen(cursor, reading, "every", "for", "until", "first"));
   }
 }
 
@@ -100,14 +116,17 @@ function readUntil(cursor: Cursor, { end }: Clauses, { kinds, discharged }: Read
   end.until = once(end.until, event ?? cursor.lost("day 14", "drain out"));
 }
 
-/** "day 10-14", or "10-14 days after closure". */
-function readWhen(cursor: Cursor, { kinds, discharged }: Reading): When {
+/** "day 10-14", "10-14 days after closure", or "3 days after the last change". */
+function readWhen(cursor: Cursor, { kinds, discharged }: Reading, ...instead: string[]): When {
   const days = takeDays(cursor, 0);
   if (!days) {
-    const span = takeDay(cursor, discharged) ?? cursor.lost("every", "for", "until", "first");
+    const span = takeDay(cursor, discharged) ?? cursor.lost(...instead);
     return { span, after: null };
   }
   if (!cursor.take("after")) cursor.lost();
   if (cursor.takeOneOf("discharge", "surgery", "today")) return { span: days, after: null };
-  return { span: days, after: takeKind(cursor, kinds) ?? kindUnknown(cursor, kinds) };
+  cursor.take("the");
+  const last = cursor.take("last");
+  const kind = takeKind(cursor, kinds) ?? kindUnknown(cursor, kinds);
+  return { span: last ? afterTheDay(cursor, days) : days, after: { ...kind, last } };
 }

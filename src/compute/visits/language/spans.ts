@@ -41,6 +41,9 @@ export function takeDays(cursor: Cursor, least = 1): Said<Span> | null {
   return bounded(cursor, cursor.said(start, { from: range.from * unit, to: range.to * unit }), least, mostDays);
 }
 
+/** Days that must be later than the day they count from. */
+export const afterTheDay = (cursor: Cursor, span: Said<Span>): Said<Span> => bounded(cursor, span, 1, mostDays);
+
 /** "4-6 times". */
 export function takeTimes(cursor: Cursor): Said<Span> | null {
   const start = cursor.position();

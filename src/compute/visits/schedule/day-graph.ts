@@ -3,7 +3,7 @@ import type { Scenario } from "../scenario.js";
 import { keepCheapest } from "./cheapest.js";
 import type { DayGraph, Days, Node, Part, Step } from "./graph.js";
 import { enterPhase, type RunState } from "./run-outlook.js";
-import { runOver, runParts, type SetRun } from "./run-parts.js";
+import { lastVisitOf, runOver, runParts, type SetRun } from "./run-parts.js";
 import { dayDone, forgetDays, singleParts, singlesOver, startSingles, waitingOrder } from "./singles.js";
 
 /** A gap that had to be stretched over closed days weighs more than any number of days at the partner's. */
@@ -30,7 +30,10 @@ export function dayGraph(model: CourseModel, scenario: Scenario, days: Days, roo
 
 function expander({ onces }: CourseModel, scenario: Scenario, days: Days) {
   const order = waitingOrder(onces);
-  const sets = scenario.runs.map((phases, run): SetRun => ({ item: onces.length + run, run, phases }));
+  const sets = scenario.runs.map((phases, run): SetRun => {
+    const item = onces.length + run;
+    return { item, run, phases, counted: onces.some(({ after }, i) => after === item && scenario.happens[i]) };
+  });
 
   const node = (singles: number[], runs: RunState[]): Node => ({
     singles,
@@ -43,10 +46,10 @@ function expander({ onces }: CourseModel, scenario: Scenario, days: Days) {
   const through = (open: readonly Node[], day: number, room: number): Node[] | null => {
     const layer = new Map<string, Node>();
     const use = days.use(day);
-    const usable = use.price < Number.POSITIVE_INFINITY;
     const enter = (from: Node, single: Part<number[]>, parts: Part<RunState>[]): void => {
       const done = [...single.done, ...parts.flatMap((part) => part.done)];
       if (use.booked && done.length === 0) return;
+      if (done.length > 1 && !days.together(day, done)) return;
       const runs = parts.map(({ state }) => state);
       const singles = forgetDays(onces, scenario, single.state, runs);
       const key = keyOf(singles, runs);
@@ -58,13 +61,17 @@ function expander({ onces }: CourseModel, scenario: Scenario, days: Days) {
       from.steps.push({ day, done, stretches, price, off, to } satisfies Step);
     };
     for (const from of open) {
-      const singles = singleParts(onces, order, days, from.singles, day, usable, room);
+      const lastOf = (item: number) => {
+        const [set, state] = [sets[item - onces.length], from.runs[item - onces.length]];
+        return set && state ? lastVisitOf(set, state) : null;
+      };
+      const singles = singleParts(onces, order, days, from.singles, day, lastOf, room);
       if (!singles || layer.size > room) return null;
       for (const single of singles) {
-        const around = { nextUsable: days.nextUsable, dayOf: (index: number) => dayDone(single.state[index]) };
+        const dayOf = (index: number) => dayDone(single.state[index]);
         const perRun = sets.map((set, run) => {
           const state = from.runs[run];
-          return state ? runParts(set, state, day, usable, around) : [];
+          return state ? runParts(set, state, day, { phases: days.runs[run] ?? [], dayOf }) : [];
         });
         for (const parts of combinations(perRun)) enter(from, single, parts);
       }
@@ -81,7 +88,8 @@ function expander({ onces }: CourseModel, scenario: Scenario, days: Days) {
 
 const keyOf = (singles: readonly number[], runs: readonly RunState[]) => {
   let key = singles.join();
-  for (const { phase, last, end, left, begun } of runs) key += `;${phase},${last},${end},${left},${begun}`;
+  for (const { phase, last, end, left, begun, closed } of runs)
+    key += `;${phase},${last},${end},${left},${begun},${closed}`;
   return key;
 };
 

@@ -24,13 +24,20 @@ export type Part<T> = { state: T; done: readonly Done[]; stretches: readonly Str
 /** The part of one that does nothing that day. */
 export const idle: Omit<Part<never>, "state"> = { done: [], stretches: [], off: 0 };
 
-/** A day somebody can be seen costs nothing at our clinic, something at the partner's; booked: somebody must come. */
+/** A trip costs nothing at our clinic, something at the partner's; booked: somebody must come. */
 export type DayUse = { price: number; booked: boolean };
 
-/** The days as a schedule sees them. nextUsable: the first usable day from a day on, infinite if there is none. */
+/** The days one visit can be on. nextUsable: the first from a day on, infinite if there is none. */
+export type VisitDays = { usable: (day: number) => boolean; nextUsable: (from: number) => number };
+
+/** The days as a schedule sees them. */
 export type Days = {
   use: (day: number) => DayUse;
-  nextUsable: (from: number) => number;
+  /** By single visit, and by run and phase as written. */
+  onces: readonly VisitDays[];
+  runs: readonly (readonly VisitDays[])[];
+  /** All of it can begin at one time of that day, and so on one trip. */
+  together: (day: number, done: readonly Done[]) => boolean;
   lastBooked: number;
   /** Single visits whose day is agreed, by index. */
   fixed: ReadonlyMap<number, number>;

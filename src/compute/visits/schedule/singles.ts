@@ -18,7 +18,7 @@ export function waitingOrder(onces: readonly Once[]): number[] {
   const order = new Set<number>();
   const add = (index: number): void => {
     const after = onces[index]?.after ?? null;
-    if (after !== null && !order.has(after)) add(after);
+    if (after !== null && after < onces.length && !order.has(after)) add(after);
     order.add(index);
   };
   for (const index of onces.keys()) add(index);
@@ -26,16 +26,16 @@ export function waitingOrder(onces: readonly Once[]): number[] {
 }
 
 /**
- * All that the single visits may do on a day. Each comes within its window, on a usable day, or not yet. Null where there
- * are more ways than `room`.
+ * All that the single visits may do on a day. Each comes within its window, on a usable day, or not yet. lastOf: the day of
+ * a run's last visit (by its item) once it has been. Null where there are more ways than `room`.
  */
 export function singleParts(
   onces: readonly Once[],
   order: readonly number[],
-  { fixed }: Days,
+  { fixed, onces: days }: Days,
   before: number[],
   day: number,
-  usable: boolean,
+  lastOf: (run: number) => number | null,
   room: number,
 ): Part<number[]>[] | null {
   let parts: Part<number[]>[] = [{ state: before, ...idle }];
@@ -45,13 +45,13 @@ export function singleParts(
     const { from, to } = once.when.value;
     if (once.after === null && day < (fixed.get(index) ?? from)) continue;
     parts = parts.flatMap((part) => {
-      const base = once.after === null ? 0 : dayDone(part.state[once.after]);
+      const base = baseOf(once, part.state, lastOf);
       const agreed = fixed.get(index);
       if (base === null || day < (agreed ?? base + from)) return [part];
       const last = agreed ?? base + to;
       if (day > last) return [];
       const wait = day < last ? [part] : [];
-      if (!usable) return wait;
+      if (!days[index]?.usable(day)) return wait;
       const come = {
         state: part.state.with(index, day),
         done: [...part.done, { item: index, phase: 0 }],
@@ -65,6 +65,12 @@ export function singleParts(
   return parts;
 }
 
+/** The day a single visit counts from: that of the visit it waits for, once it has been, else that of discharge. */
+function baseOf({ after }: Once, singles: readonly number[], lastOf: (run: number) => number | null): number | null {
+  if (after === null) return 0;
+  return after < singles.length ? dayDone(singles[after]) : lastOf(after);
+}
+
 /** Two states whose difference nobody asks for any more are one: drops the days of visits nothing waits for. */
 export function forgetDays(
   onces: readonly Once[],
@@ -75,6 +81,8 @@ export function forgetDays(
   if (!singles.some((day) => day > 0)) return singles;
   const asked = (index: number) =>
     onces.some(({ after }, i) => after === index && singles[i] === pending) ||
-    runs.some(({ phase }, r) => phases[r]?.some(({ until }, p) => until === index && p >= phase));
+    runs.some(({ phase }, r) =>
+      phases[r]?.some(({ until, firstAfter }, p) => p >= phase && (until.includes(index) || firstAfter === index)),
+    );
   return singles.map((day, index) => (day > 0 && !asked(index) ? past : day));
 }
