@@ -23,6 +23,7 @@ export { readPlan } from "#plan/read-plan.js";
 export { staffLanguage } from "#plan/staff-language.js";
 export type { Source } from "#plan/text-of.js";
 export { type Reason, settle } from "#problems/settle.js";
+export { reviseEvents } from "#render/calendar/revise.js";
 export { renderRecord as record } from "#render/record/record.js";
 export type { Document, Facts, Handout, Outcome, Plan, Problem };
 

@@ -1,9 +1,10 @@
 import { TZDate } from "@date-fns/tz";
 import { addMinutes, differenceInMinutes, format, subDays } from "date-fns";
-import type { Facts, LocalTime, Visit } from "#compute/facts.js";
+import type { LocalTime, Visit } from "#compute/facts.js";
 import type { Event } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
 import { type Page, plainOn } from "./page.js";
+import { zoned } from "./zoned.js";
 
 /** When an owner is reminded the evening before. Common practice, no source. */
 const evening = 18;
@@ -12,7 +13,7 @@ const shortlyBefore = 60;
 /** The visits as a calendar shows them. Their summaries can be read over a shoulder, and so tell no diagnosis. */
 export const eventsOf = (page: Page): Event[] => page.view.course.visits.map((visit) => eventOf(page, visit));
 
-function eventOf(page: Page, visit: Visit): Event {
+export function eventOf(page: Page, visit: Visit): Event {
   const { view } = page;
   const where = visit.where ?? view.clinic.name;
   const common = {
@@ -58,10 +59,5 @@ function alarmsOf(page: Page, at: LocalTime, where: string): Event["alarms"] {
     { minutesBefore: shortlyBefore, text: plainOn(page, "calendar:alarm.soon", { where, time }) },
   ];
 }
-
-const zoned = (at: LocalTime, { zone }: Facts): TZDate => {
-  const [year = 0, month = 1, day = 1, hour = 0, minute = 0] = at.split(/\D/).map(Number);
-  return new TZDate(year, month - 1, day, hour, minute, zone);
-};
 
 const local = (date: Date): LocalTime => format(date, "yyyy-MM-dd'T'HH:mm");

@@ -22,7 +22,7 @@ export function frameOf(page: Page, english: Say, document: Document): Omit<Hand
     issued: view.discharged,
     zone: view.zone,
     subject: plainOn(page, "handout:subject", { clinic: view.clinic.name }),
-    clinic: { name: view.clinic.name, address: view.clinic.address },
+    clinic: { name: view.clinic.name, address: view.clinic.address, email: view.clinic.email },
     translationNotice: translationNotice(page, english),
     calendarName: plainOn(page, "calendar:name"),
   };

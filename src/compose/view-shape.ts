@@ -11,7 +11,6 @@ export const viewShapes = {
     remedies: ["Remedy"],
     ofEveryMedicine: ["Statement"],
     due: ["Due"],
-    visitGroups: ["VisitGroup"],
     visitKinds: [
       {
         kind: "string",
@@ -160,33 +159,6 @@ export const viewShapes = {
     medicine: "Medicine",
     from: "Place",
   },
-  VisitGroup: {
-    certainty: "Certainty",
-    visits: ["Visit"],
-  },
-  Certainty: {
-    "=": ["booked", "expected", "possible"],
-  },
-  Visit: {
-    id: "string",
-    purposes: ["Purpose"],
-    certainty: "Certainty",
-    earliest: "Day",
-    ideal: "Day",
-    latest: "Day",
-    at: "LocalTime",
-    minutes: "number",
-    where: "string",
-    dependsOn: "string",
-    unless: "string",
-    from: "Place",
-  },
-  Purpose: {
-    kind: "string",
-    number: "number",
-    from: "Place",
-  },
-  Day: "string",
   Patient: {
     name: "string",
     species: "Species",
@@ -233,6 +205,30 @@ export const viewShapes = {
     note: "Told",
     from: "Place",
   },
+  Visit: {
+    id: "string",
+    purposes: ["Purpose"],
+    certainty: "Certainty",
+    earliest: "Day",
+    ideal: "Day",
+    latest: "Day",
+    days: ["Day"],
+    at: "LocalTime",
+    minutes: "number",
+    where: "string",
+    dependsOn: "string",
+    unless: "string",
+    from: "Place",
+  },
+  Purpose: {
+    kind: "string",
+    number: "number",
+    from: "Place",
+  },
+  Certainty: {
+    "=": ["booked", "expected", "possible"],
+  },
+  Day: "string",
   Care: {
     topic: "string",
     site: "string",

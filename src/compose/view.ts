@@ -1,4 +1,4 @@
-import type { Certainty, Clock, DayPart, Dose, Facts, Medicine, Sign, Statement, Step, Visit } from "#compute/facts.js";
+import type { Clock, DayPart, Dose, Facts, Medicine, Sign, Statement, Step } from "#compute/facts.js";
 import type { Place } from "#problems/place.js";
 
 /** One medicine with the times of day it is given at, and what is to be known of it and not of the others. */
@@ -15,9 +15,6 @@ export type TimesOfDay = { times: DayPart[]; steps: Step[] };
 /** A dose that is due, beside the medicine it is of. */
 export type Due = { dose: Dose; medicine: Medicine; from: Place };
 
-/** The visits of one certainty, firmest first. */
-export type VisitGroup = { certainty: Certainty; visits: Visit[] };
-
 /** The facts as a template sees them: also sorted the way the page shows them, so that a template only loops and chooses. */
 export type View = Facts & {
   /** Signs to go at once for: the first few, and those that follow. */
@@ -29,7 +26,6 @@ export type View = Facts & {
   /** What is to be known of every medicine, told once where there are several. */
   ofEveryMedicine: Statement[];
   due: Due[];
-  visitGroups: VisitGroup[];
   /** What visits are for, in the order the course comes to them. */
   visitKinds: { kind: string }[];
   /** Sections that are there for more than one reason. */
@@ -38,7 +34,6 @@ export type View = Facts & {
 
 /** A tired reader keeps about seven things apart (Miller 1956); the list goes on under its own heading. */
 const firstSigns = 7;
-const certainties: Certainty[] = ["booked", "expected", "possible"];
 const partOrder: DayPart[] = ["morning", "midday", "evening", "bedtime", "any"];
 
 export function viewOf(facts: Facts): View {
@@ -54,9 +49,6 @@ export function viewOf(facts: Facts): View {
     remedies: facts.medicines.map((medicine) => remedy(medicine, facts, ofEveryMedicine)),
     ofEveryMedicine,
     due: dueNext(facts),
-    visitGroups: certainties
-      .map((certainty) => ({ certainty, visits: facts.course.visits.filter((visit) => visit.certainty === certainty) }))
-      .filter(({ visits }) => visits.length > 0),
     visitKinds: [...new Set(facts.course.visits.flatMap(({ purposes }) => purposes.map(({ kind }) => kind)))].map(
       (kind) => ({ kind }),
     ),

@@ -86,6 +86,8 @@ export type Visit = {
   earliest: Day;
   ideal: Day;
   latest: Day;
+  /** Every day it may fall on, from the earliest to the latest. */
+  days: Day[];
   /** Agreed time of a booked visit. */
   at: LocalTime | null;
   minutes: number;

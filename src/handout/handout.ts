@@ -147,7 +147,7 @@ export type Handout = {
   issued: string;
   zone: string;
   subject: string;
-  clinic: { name: string; address: string[] };
+  clinic: { name: string; address: string[]; email: string | null };
   /** Printed under the title where the language has not been reviewed. */
   translationNotice: Inline[];
   sections: Section[];

@@ -16,7 +16,7 @@ export function datesOf(tag: string) {
   const shortWeekdayAndDay = style({ weekday: "short", month: "short", day: "numeric" });
   const monthAndDay = style({ month: "long", day: "numeric" });
   const dayNumber = style({ day: "numeric" });
-  const shortMonth = style({ month: "short" });
+  const shortMonthAndDay = style({ month: "short", day: "numeric" });
   const monthAndYear = style({ month: "long", year: "numeric" });
   const hourMinute = style({ hour: "numeric", minute: "2-digit" });
   const weekdayStyles = { long: style({ weekday: "long" }), short: style({ weekday: "short" }) };
@@ -33,10 +33,10 @@ export function datesOf(tag: string) {
     shortDay: (day: string) => written(shortWeekdayAndDay, instant(day)),
     /** "March 3" */
     monthDay: (day: string) => written(monthAndDay, instant(day)),
+    /** "Mar 3" */
+    shortDate: (day: string) => written(shortMonthAndDay, instant(day)),
     /** "3" */
     dayNumber: (day: string) => written(dayNumber, instant(day)),
-    /** "Mar" */
-    shortMonth: (day: string) => written(shortMonth, instant(day)),
     /** "2026-03" as "March 2026" */
     month: (month: string) => written(monthAndYear, instant(`${month}-01`)),
     /** "9:30 AM" */

@@ -65,7 +65,9 @@ export const clinicSchema = z.strictObject({
   visit: minutes.optional().describe("How long a visit takes unless its kind says otherwise"),
   closed: z.array(closure).default([]),
   clinicians: z.array(clinician).max(50).default([]).describe("Clinicians whose days count for their cases"),
-  holidays: holidays.optional().describe("Public holidays, when the clinic is closed"),
+  holidays: holidays
+    .optional()
+    .describe("Public holidays, when the clinic is closed; a day decided for one year only goes under closed"),
   partner: partner.optional().describe("Who sees our patients on days we are closed"),
   taxes: z
     .array(z.strictObject({ name: words, rate: percent, inclusive: z.enum(["yes", "no"]).default("no") }))

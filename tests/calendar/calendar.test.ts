@@ -29,6 +29,7 @@ describe("rechecks.ics", () => {
       "TRANSP:OPAQUE",
       "LOCATION:Juniper Row Animal Clinic\\, 18 Juniper Row",
       "DESCRIPTION;LANGUAGE=es:Bring the collar.",
+      'ORGANIZER;CN="Juniper Row <Animal> Clinic":mailto:desk@juniper-row.example.org',
       "STATUS:CONFIRMED",
       "CONTACT:(312) 555-0142",
       "BEGIN:VALARM",
@@ -69,6 +70,14 @@ describe("rechecks.ics", () => {
     expect(lines).toContain("STATUS:CANCELLED");
     expect(lines).toContain("SEQUENCE:3");
     expect(lines).toContain("TRANSP:TRANSPARENT");
+  });
+
+  /** RFC 5546, 3.2.1: a file with METHOD:PUBLISH has an organizer in every event. */
+  test("without an address for the clinic no method is stated", () => {
+    const text = calendarOf([timed, window], { clinic: { name: "Juniper Row", address: [], email: null } });
+    expect(text).not.toMatch(/^(METHOD|ORGANIZER)/m);
+    const count = (name: RegExp) => calendarOf([timed, window]).match(name)?.length;
+    expect([count(/^METHOD:PUBLISH\r$/gm), count(/^ORGANIZER/gm)]).toEqual([1, 2]);
   });
 
   test("what is empty is left out", () => {

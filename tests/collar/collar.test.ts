@@ -15,6 +15,7 @@ const visit = (kind: string, earliest: string, certainty: Certainty = "expected"
     earliest,
     ideal: earliest,
     latest: earliest,
+    days: [earliest],
     at: null,
     minutes: 20,
     where: null,

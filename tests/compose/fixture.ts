@@ -124,6 +124,11 @@ function chartOf(medicines: Medicine[]): Facts["chart"] {
   };
 }
 
+/** Each day from the first to the last, within one month. */
+const daysFrom = (first: string, last: string): string[] =>
+  Array.from({ length: Number(last.slice(8)) - Number(first.slice(8)) + 1 }, (_, i) =>
+    day(first.slice(0, 7), Number(first.slice(8)) + i),
+  );
 const purpose = (kind: string, number: number): Purpose => ({ kind, number, from: at(14) });
 const visit = (
   id: string,
@@ -135,6 +140,7 @@ const visit = (
   purposes: [purpose(kind, number)],
   certainty: "expected",
   ideal: rest.earliest,
+  days: daysFrom(rest.earliest, rest.latest),
   at: null,
   minutes: 20,
   where: null,

@@ -51,7 +51,11 @@ export const everyNode: Handout = {
   issued: "2026-03-02T16:30",
   zone: "America/Chicago",
   subject: `Going home: ${hostile}`,
-  clinic: { name: "Juniper Row <Animal> Clinic", address: ["18 Juniper Row", "Riverbend, IL 60000"] },
+  clinic: {
+    name: "Juniper Row <Animal> Clinic",
+    address: ["18 Juniper Row", "Riverbend, IL 60000"],
+    email: "desk@juniper-row.example.org",
+  },
   translationNotice: [text("These words have not yet been read by a second speaker of this language.")],
   sections: [
     {

@@ -145,7 +145,11 @@ export const paperDog: Handout = {
   issued: "2026-03-02T16:30",
   zone: "America/Chicago",
   subject: "Bramble: what to do at home",
-  clinic: { name: "Juniper Row Animal Clinic", address: ["18 Juniper Row", "Riverbend, IL 60000"] },
+  clinic: {
+    name: "Juniper Row Animal Clinic",
+    address: ["18 Juniper Row", "Riverbend, IL 60000"],
+    email: null,
+  },
   translationNotice: [],
   sections: [
     section(

@@ -178,7 +178,7 @@ export const randomHandout: fc.Arbitrary<Handout> = fc
       issued: "2026-03-02T16:30",
       zone: "America/Chicago",
       subject: title,
-      clinic: { name, address: ["18 Juniper Row", "Riverbend, IL 60000"] },
+      clinic: { name, address: ["18 Juniper Row", "Riverbend, IL 60000"], email: null },
       translationNotice: [],
       sections,
       events: [],

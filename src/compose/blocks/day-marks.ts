@@ -1,11 +1,13 @@
 import { eachDayOfInterval, formatISO, parseISO } from "date-fns";
-import type { Certainty, Day, Facts } from "#compute/facts.js";
+import type { Certainty, Day, Facts, Visit } from "#compute/facts.js";
 import type { DayMark } from "#handout/handout.js";
 
 export type Mark = DayMark["mark"];
 
 /** Strongest first: a day shows the firmest thing that may happen on it. */
 const firmness: Certainty[] = ["booked", "expected", "possible"];
+
+export const markOrder: Mark[] = ["discharge", "booked", "expected", "possible", "closed"];
 
 const isoDay = (date: Date): Day => formatISO(date, { representation: "date" });
 
@@ -24,14 +26,16 @@ export function courseDays({ discharged, course }: Pick<Facts, "discharged" | "c
   return daysFrom(first, last);
 }
 
-/** What each day of the course is marked with. An expected or possible visit marks every open day it may fall on. */
+/** What a decision may yet spare is expected until then. */
+const markOf = ({ certainty, unless }: Visit): Certainty => (unless ? "expected" : certainty);
+
+/** What each day of the course is marked with. An expected or possible visit marks every day it may fall on. */
 export function dayMarks({ discharged, course }: Pick<Facts, "discharged" | "course">): Map<Day, Mark[]> {
   const closed = new Set(course.closed.map(({ day }) => day));
   const firmest = new Map<Day, Mark>();
   for (const certainty of firmness)
-    for (const visit of course.visits.filter((visit) => visit.certainty === certainty))
-      for (const day of daysFrom(visit.earliest, visit.latest))
-        if (!firmest.has(day) && (certainty === "booked" || !closed.has(day))) firmest.set(day, certainty);
+    for (const day of course.visits.filter((visit) => markOf(visit) === certainty).flatMap(({ days }) => days))
+      if (!firmest.has(day)) firmest.set(day, certainty);
 
   const home = discharged.slice(0, 10);
   const days = new Set([home, ...firmest.keys(), ...closed]);

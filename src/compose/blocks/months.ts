@@ -3,37 +3,40 @@ import {
   eachMonthOfInterval,
   eachWeekOfInterval,
   format,
+  type Interval,
   isSameMonth,
   lastDayOfMonth,
+  max,
+  min,
   parseISO,
 } from "date-fns";
 import type { Day, Visit } from "#compute/facts.js";
 import type { Block, DayMark, Month, MonthDay } from "#handout/handout.js";
 import { type Page, plainOn } from "../page.js";
-import { courseDays, dayMarks, type Mark } from "./day-marks.js";
+import { courseDays, dayMarks, type Mark, markOrder } from "./day-marks.js";
 
 const isoDay = (date: Date): Day => format(date, "yyyy-MM-dd");
 
-/** A grid for each month the course touches. */
+/** A grid for each month the course touches, of the weeks it touches; the marks are told once, under the last. */
 export function monthsOn(page: Page): Block[] {
   const days = courseDays(page.view);
   const marks = dayMarks(page.view);
   const [first, last] = [days[0], days.at(-1)];
   if (!first || !last) return [];
-  return eachMonthOfInterval({ start: parseISO(first), end: parseISO(last) }).map((month) =>
-    monthOn(page, month, marks),
-  );
+  const span = { start: parseISO(first), end: parseISO(last) };
+  const months = eachMonthOfInterval(span).map((month) => monthOn(page, month, span, marks));
+  const legend = legendOf(page, new Set([...marks.values()].flat()));
+  return months.map((month, index) => (index < months.length - 1 ? month : { ...month, legend }));
 }
 
-function monthOn(page: Page, month: Date, marks: Map<Day, Mark[]>): Month {
+function monthOn(page: Page, month: Date, course: Interval<Date, Date>, marks: Map<Day, Mark[]>): Month {
   const { voice } = page;
   // date-fns counts the days of the week from 0, Sunday; a locale from 1, Monday.
   const weekStartsOn = (voice.weekStart % 7) as 0 | 1 | 2 | 3 | 4 | 5 | 6;
-  const weeks = eachWeekOfInterval({ start: month, end: lastDayOfMonth(month) }, { weekStartsOn });
+  const [start, end] = [max([month, course.start]), min([lastDayOfMonth(month), course.end])];
+  const weeks = eachWeekOfInterval({ start, end }, { weekStartsOn });
   const iso = format(month, "yyyy-MM");
   const shown = weeks.map((week) => Array.from({ length: 7 }, (_, i) => dayOn(page, addDays(week, i), month, marks)));
-  const used = new Set(shown.flat().flatMap((day) => day.marks.map(({ mark }) => mark)));
-  const order: Mark[] = ["discharge", "booked", "expected", "possible", "closed"];
   return {
     kind: "month",
     iso,
@@ -43,11 +46,12 @@ function monthOn(page: Page, month: Date, marks: Map<Day, Mark[]>): Month {
       long: voice.weekday(number, "long"),
     })),
     weeks: shown,
-    legend: order
-      .filter((mark) => used.has(mark))
-      .map((mark) => ({ mark, text: plainOn(page, `calendar:legend.${mark}`) })),
+    legend: [],
   };
 }
+
+const legendOf = (page: Page, used: ReadonlySet<Mark>): DayMark[] =>
+  markOrder.filter((mark) => used.has(mark)).map((mark) => ({ mark, text: plainOn(page, `calendar:legend.${mark}`) }));
 
 function dayOn(page: Page, date: Date, month: Date, all: Map<Day, Mark[]>): MonthDay {
   const iso = isoDay(date);

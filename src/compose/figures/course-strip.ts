@@ -1,13 +1,14 @@
 import { getISODay, parseISO } from "date-fns";
 import type { Day } from "#compute/facts.js";
 import type { Figure, Label, Shape } from "#handout/handout.js";
-import { courseDays, dayMarks, type Mark } from "../blocks/day-marks.js";
+import { courseDays, dayMarks, type Mark, markOrder } from "../blocks/day-marks.js";
 import { type Page, plainOn } from "../page.js";
-import { circle, cross, house } from "./shapes.js";
+import { circle, house } from "./shapes.js";
 
 const cell = 46;
-const rowHeight = 92;
-const mostInRow = 14;
+const rowHeight = 68;
+/** Two weeks and a day: a course of 14 days with the day of discharge. */
+const mostInRow = 15;
 
 /** Each mark has a shape of its own, so that it is told apart without colour. */
 const drawings: Record<Mark, (x: number, y: number) => Shape> = {
@@ -15,9 +16,8 @@ const drawings: Record<Mark, (x: number, y: number) => Shape> = {
   booked: (x, y) => ({ path: circle(x, y, 12), fill: "accent" }),
   expected: (x, y) => ({ path: circle(x, y, 11), fill: "pale", stroke: "ink", width: 2 }),
   possible: (x, y) => ({ path: circle(x, y, 11), fill: "none", stroke: "ink", width: 1.5, dashed: true }),
-  closed: (x, y) => ({ path: cross(x, y, 6), fill: "none", stroke: "ink", width: 1.5 }),
+  closed: (x, y) => ({ path: `M${x - 6} ${y}H${x + 6}`, fill: "none", stroke: "ink", width: 1.5 }),
 };
-const order: Mark[] = ["discharge", "booked", "expected", "possible", "closed"];
 
 /** The course as a row of days, each with its mark; null where there is no visit to show. */
 export function courseStripOn(page: Page): Figure | null {
@@ -26,9 +26,9 @@ export function courseStripOn(page: Page): Figure | null {
   const marks = dayMarks(page.view);
   const rows = Math.ceil(days.length / mostInRow);
   const perRow = Math.ceil(days.length / rows);
-  const used = order.filter((mark) => days.some((day) => firstMark(marks, day) === mark));
+  const used = markOrder.filter((mark) => days.some((day) => firstMark(marks, day) === mark));
   const width = Math.max(perRow, 10) * cell;
-  const legend = legendOf(page, used, rows * rowHeight);
+  const legend = legendOf(page, used, rows * rowHeight, width);
   return {
     kind: "figure",
     id: "course-strip",
@@ -40,18 +40,18 @@ export function courseStripOn(page: Page): Figure | null {
       ...legend.labels,
     ],
     alt: altOf(page, days, marks, used),
-    caption: [{ kind: "text", text: plainOn(page, "drawings:course.caption") }],
+    caption: [],
   };
 }
 
 /** The strip has room for one mark a day: a visit says more than the door. */
 const firstMark = (marks: Map<Day, Mark[]>, day: Day): Mark | undefined =>
-  order.find((mark) => marks.get(day)?.includes(mark));
+  markOrder.find((mark) => marks.get(day)?.includes(mark));
 
 type Point = { x: number; y: number };
 const middleOf = (index: number, perRow: number): Point => ({
   x: (index % perRow) * cell + cell / 2,
-  y: Math.floor(index / perRow) * rowHeight + 44,
+  y: Math.floor(index / perRow) * rowHeight + 34,
 });
 
 function shapeOf(marks: Map<Day, Mark[]>, day: Day, { x, y }: Point): Shape[] {
@@ -59,28 +59,39 @@ function shapeOf(marks: Map<Day, Mark[]>, day: Day, { x, y }: Point): Shape[] {
   return [mark ? drawings[mark](x, y) : { path: circle(x, y, 2), fill: "ink" }];
 }
 
-/** The day of the week over the mark, the date under it, and the month where a row or a month begins. */
+/** The day of the week over the mark; the date under it, with the month where a row or a month begins. */
 function labelsOf({ voice }: Page, day: Day, { x, y }: Point, beginsRow: boolean): Label[] {
-  const label = (text: string, down: number, size: number): Label => ({ text, x, y: y + down, size, align: "center" });
+  const label = (text: string, down: number): Label => ({ text, x, y: y + down, size: labelSize, align: "center" });
+  const withMonth = beginsRow || day.endsWith("-01");
   return [
-    label(voice.weekday(getISODay(parseISO(day)), "short"), -22, 14),
-    label(voice.dayNumber(day), 28, 15),
-    ...(beginsRow || day.endsWith("-01") ? [label(voice.shortMonth(day), 43, 14)] : []),
+    label(voice.weekday(getISODay(parseISO(day)), "short"), -19),
+    label(withMonth ? voice.shortDate(day) : voice.dayNumber(day), 26),
   ];
 }
 
-const legendRow = 30;
+const labelSize = 14;
+const legendRow = 28;
+const legendAcross = 2;
 
-/** One line a mark, under the days. */
-function legendOf(page: Page, used: Mark[], top: number): { shapes: Shape[]; labels: Label[]; height: number } {
-  const y = (row: number) => top + row * legendRow + 18;
+/** The words of the marks in two columns, under the days. */
+function legendOf(page: Page, used: Mark[], top: number, width: number) {
+  const at = (index: number): Point => ({
+    x: (index % legendAcross) * (width / legendAcross) + cell / 2,
+    y: top + Math.floor(index / legendAcross) * legendRow + 16,
+  });
   return {
-    shapes: used.map((mark, row) => drawings[mark](23, y(row))),
-    labels: used.map((mark, row) => {
-      const text = plainOn(page, `calendar:legend.${mark}`);
-      return { text, x: 46, y: y(row) + 5, size: 15, align: "start" };
+    shapes: used.map((mark, index) => drawings[mark](at(index).x, at(index).y)),
+    labels: used.map((mark, index): Label => {
+      const { x, y } = at(index);
+      return {
+        text: plainOn(page, `calendar:legend.${mark}`),
+        x: x + cell / 2,
+        y: y + 5,
+        size: labelSize,
+        align: "start",
+      };
     }),
-    height: used.length * legendRow,
+    height: Math.ceil(used.length / legendAcross) * legendRow,
   };
 }
 

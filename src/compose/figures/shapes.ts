@@ -3,9 +3,6 @@
 export const circle = (x: number, y: number, r: number): string =>
   `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
 
-export const cross = (x: number, y: number, r: number): string =>
-  `M${x - r} ${y - r}L${x + r} ${y + r}M${x + r} ${y - r}L${x - r} ${y + r}`;
-
 /** A house: going home. */
 export const house = (x: number, y: number, r: number): string =>
   `M${x - r} ${y - 1}L${x} ${y - r}L${x + r} ${y - 1}H${x + r - 3}V${y + r - 2}H${x - r + 3}V${y - 1}Z`;

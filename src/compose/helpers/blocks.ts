@@ -4,10 +4,12 @@ import { costDatesOn } from "../blocks/cost-dates.js";
 import { costsOn } from "../blocks/costs.js";
 import { monthsOn } from "../blocks/months.js";
 import { signaturesOn } from "../blocks/signatures.js";
+import { visitTableOn } from "../blocks/visits.js";
 import { collarFitOn } from "../figures/collar-fit.js";
 import { costBarOn } from "../figures/cost-bar.js";
 import { costByDateOn } from "../figures/cost-by-date.js";
 import { courseStripOn } from "../figures/course-strip.js";
+import { visitCodeOn } from "../figures/visit-code.js";
 import { Fragment } from "../holes.js";
 import type { Page } from "../page.js";
 import type { Helper } from "./helper.js";
@@ -21,6 +23,10 @@ const drawn =
   };
 
 export const blockHelpers = {
+  /** The visits, the firm ones first. */
+  visitTable: drawn(visitTableOn),
+  /** The next booked visit for a phone's camera. */
+  visitCode: drawn(visitCodeOn),
   /** A grid for each month of the course. */
   monthGrids: drawn(monthsOn),
   /** The course as a row of days. */

@@ -39,6 +39,7 @@ export function visitsOf(
         earliest: agenda.dayOf(trip.days[0] ?? trip.ideal),
         ideal: agenda.dayOf(trip.ideal),
         latest: agenda.dayOf(trip.days.at(-1) ?? trip.ideal),
+        days: trip.days.map(agenda.dayOf),
         at: booking?.at ?? null,
         minutes: minutes.reduce((sum, one) => sum + one, 0),
         where: whereOn(agenda, trip),

@@ -3,27 +3,30 @@ import { parseISO } from "date-fns";
 import ical, { escape as escaped, foldLines, ICalCalendarMethod } from "ical-generator";
 import type { Handout } from "#handout/handout.js";
 import { eventData } from "./event.js";
-import { plain } from "./words.js";
+import { inQuotes, plain } from "./words.js";
 import { zoneOf } from "./zone.js";
 
 /**
  * The visits as an iCalendar file (RFC 5545 and 7986), its lines ended by CRLF and at most 75 octets long. Its time stamp is
  * the time the handout was issued. Without visits there is nothing to make a calendar of: do not write one.
  */
-export function renderCalendar({ language, zone: name, issued, calendarName, events }: Handout): string {
+export function renderCalendar({ language, zone: name, issued, calendarName, clinic, events }: Handout): string {
   const zone = zoneOf(name);
   const stamp = parseISO(issued, { in: tz(name) });
   const calendar = ical({
     prodId: { company: "hearthsheet", product: "visits", language },
     scale: "gregorian",
-    method: ICalCalendarMethod.PUBLISH,
+    // RFC 5546, 3.2.1: what is published has an organizer, and an organizer is an address. Else it is a plain file.
+    ...(clinic.email ? { method: ICalCalendarMethod.PUBLISH } : {}),
     // The generator escapes the words of events, but not this.
     name: escaped(plain(calendarName), false),
     timezone: { name: null, generator: () => zone.vtimezone },
-    events: events.map((event) => eventData(event, stamp, zone)),
+    events: events.map((event) => ({ ...eventData(event, stamp, zone), ...organizer(clinic) })),
   });
   return finished(calendar.toString(), language);
 }
+
+const organizer = ({ name, email }: Handout["clinic"]) => (email ? { organizer: { name: inQuotes(name), email } } : {});
 
 /** What the generator leaves to be done: properties before alarms (RFC 5545, 3.6.1), the language of words, the last CRLF. */
 function finished(text: string, language: string): string {

@@ -7,3 +7,9 @@ export const plain = (text: string): string =>
     .replace(/\r\n|[\r\u0085\u2028\u2029]/gu, "\n")
     .replace(/[^\P{Cc}\t\n]/gu, "")
     .replace(/\p{Surrogate}/gu, "\ufffd");
+
+/** Words as the value of a parameter, which holds no quote and no line break (RFC 5545, 3.1). */
+export const inQuotes = (text: string): string =>
+  plain(text)
+    .replace(/[\n\t]+/g, " ")
+    .replaceAll('"', "'");
