@@ -124,11 +124,13 @@ function chartOf(medicines: Medicine[]): Facts["chart"] {
   };
 }
 
-/** Each day from the first to the last, within one month. */
+/** The Sundays of both courses. */
+const closedDays = ["2026-03-08", "2026-03-15"];
+/** Each open day from the first to the last, within one month. */
 const daysFrom = (first: string, last: string): string[] =>
   Array.from({ length: Number(last.slice(8)) - Number(first.slice(8)) + 1 }, (_, i) =>
     day(first.slice(0, 7), Number(first.slice(8)) + i),
-  );
+  ).filter((one) => !closedDays.includes(one));
 const purpose = (kind: string, number: number): Purpose => ({ kind, number, from: at(14) });
 const visit = (
   id: string,
