@@ -4,7 +4,8 @@ import type { CourseModel, Once, Phase } from "./course.js";
 import type { Scenario } from "./scenario.js";
 import { bestSchedule } from "./schedule/best.js";
 import { dayGraph } from "./schedule/day-graph.js";
-import type { DayGraph, Days, DayUse, Done, Step, VisitDays } from "./schedule/graph.js";
+import type { DayGraph, Days, DayUse, Done, Step } from "./schedule/graph.js";
+import type { VisitDays } from "./schedule/run-outlook.js";
 
 /** One way the wound may go, all schedules that serve it, and the best of them. */
 export type Solved = { scenario: Scenario; graph: DayGraph; best: Step[] };

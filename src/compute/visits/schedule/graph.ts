@@ -1,4 +1,4 @@
-import type { RunState, Stretch } from "./run-outlook.js";
+import type { RunState, Stretch, VisitDays } from "./run-outlook.js";
 
 /** One purpose done on a day. item: a single visit's index, or the number of single visits plus the run's index. */
 export type Done = { item: number; phase: number };
@@ -26,9 +26,6 @@ export const idle: Omit<Part<never>, "state"> = { done: [], stretches: [], off: 
 
 /** A trip costs nothing at our clinic, something at the partner's; booked: somebody must come. */
 export type DayUse = { price: number; booked: boolean };
-
-/** The days one visit can be on. nextUsable: the first from a day on, infinite if there is none. */
-export type VisitDays = { usable: (day: number) => boolean; nextUsable: (from: number) => number };
 
 /** The days as a schedule sees them. */
 export type Days = {

@@ -1,6 +1,5 @@
 import { middle } from "../course.js";
 import type { SetPhase } from "../scenario.js";
-import type { VisitDays } from "./graph.js";
 
 /**
  * Where a run stands: its phase, the day the next gap counts from, the phase's last day and visits left where known.
@@ -22,6 +21,9 @@ export type Outlook = {
   over: { from: number; stretches: readonly Stretch[] } | null;
   waits: boolean;
 };
+
+/** The days one visit can be on. nextUsable: the first from a day on, infinite if there is none. */
+export type VisitDays = { usable: (day: number) => boolean; nextUsable: (from: number) => number };
 
 /** What a run needs to know of the rest of the course: its phases' days, and those of the visits it begins or ends with. */
 export type Around = { phases: readonly VisitDays[]; dayOf: (once: number) => number | null };
