@@ -32,7 +32,7 @@ export type Fonts = Record<"pdfRegular" | "pdfBold" | "webRegular" | "webBold", 
 /** All that ships with the tool, checked once: tables, templates, words and fonts. */
 export type House = { tables: Tables; templates: Templates; locales: Locales; fonts: Fonts };
 
-export const formats = ["pdf", "html", "text", "ics", "eml"] as const;
+export const formats = ["pdf", "html", "text", "ics", "sms", "eml"] as const;
 export type Format = (typeof formats)[number];
 /** document: the name of the files, "handout" unless it is the estimate alone. */
 export type RenderOptions = {
@@ -102,17 +102,21 @@ const renderers: Record<Format, Renderer> = {
   },
   async html(handout, { fonts }, { document = "handout" }) {
     const { renderHtml } = await import("#render/html/html.js");
-    return file(`${document}.html`, renderHtml(handout, { fonts: { regular: fonts.webRegular, bold: fonts.webBold } }));
+    const web = { regular: fonts.webRegular, bold: fonts.webBold };
+    return file(`${document}.html`, renderHtml(handout, { fonts: web, calendar: await calendarOf(handout) }));
   },
   async text(handout, _house, { document = "handout" }) {
     const { renderText } = await import("#render/text/text.js");
     return file(`${document}.txt`, renderText(handout));
   },
+  async sms(handout) {
+    const { renderSms } = await import("#render/sms/sms.js");
+    const text = renderSms(handout);
+    return text === "" ? { value: [], problems: [] } : file("messages.txt", text);
+  },
   async ics(handout) {
-    // RFC 5545, 3.6: a calendar holds at least one component.
-    if (handout.events.length === 0) return { value: [], problems: [] };
-    const { renderCalendar } = await import("#render/calendar/calendar.js");
-    return file("rechecks.ics", renderCalendar(handout));
+    const calendar = await calendarOf(handout);
+    return calendar === undefined ? { value: [], problems: [] } : file("rechecks.ics", calendar);
   },
   async eml(handout, house, options) {
     const attached = await render(handout, house, { ...options, formats: ["pdf", "html", "ics"] });
@@ -129,6 +133,13 @@ const renderers: Record<Format, Renderer> = {
     return { value: value && [{ name: `${document}.eml`, bytes: value }], problems };
   },
 };
+
+/** RFC 5545, 3.6: a calendar holds at least one component. */
+async function calendarOf(handout: Handout): Promise<string | undefined> {
+  if (handout.events.length === 0) return undefined;
+  const { renderCalendar } = await import("#render/calendar/calendar.js");
+  return renderCalendar(handout);
+}
 
 const file = (name: string, text: string): Outcome<OutputFile[]> => ({
   value: [{ name, bytes: new TextEncoder().encode(text) }],

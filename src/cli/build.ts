@@ -7,6 +7,8 @@ const manual = `
 Files written:
   handout.pdf, handout.html, handout.txt   the handout, for paper, screen and e-mail
   estimate.pdf, .html, .txt                these alone with --only estimate
+  messages.txt                             the three things to know now, as short
+                                           messages, only with --format sms
   rechecks.ics                             the visits, for the owner's calendar
   handout.eml                              the e-mail to the owner, a draft, with the
                                            papers attached: --format eml, or with others
@@ -43,8 +45,8 @@ export const buildCommand = (done: (code: ExitCode) => void): Command => {
     )
     .addOption(
       new Option("-f, --format <list>", `some of ${formats.join(",")}`).argParser(formatsArgument).default(
-        formats.filter((format) => format !== "eml"),
-        "all but eml",
+        formats.filter((format) => format !== "sms" && format !== "eml"),
+        "all but sms and eml",
       ),
     )
     .addOption(new Option("--paper <size>", "the size of the page (default: the clinic's)").choices(["letter", "a4"]))

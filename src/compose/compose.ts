@@ -6,7 +6,9 @@ import { type Outcome, type Problem, problem, stops } from "#problems/problem.js
 import { eventsOf } from "./events.js";
 import { frameOf } from "./frame.js";
 import { letterOf } from "./letter.js";
+import { liveOn } from "./live.js";
 import { readMarkdown } from "./markdown.js";
+import { messagesOn } from "./messages.js";
 import { newPage } from "./page.js";
 import { sectionsOf } from "./sections.js";
 import type { Document, Templates } from "./templates.js";
@@ -43,10 +45,13 @@ export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout>
 
   const english = speak(locales, "en", facts.country).say;
   const sections = sectionsOf(readMarkdown(templates.markdownOf(page, document)), page.holes);
-  const events = document === "estimate" ? [] : eventsOf(page);
+  const whole =
+    document === "handout"
+      ? { events: eventsOf(page), live: liveOn(page), messages: messagesOn(page) }
+      : { events: [] };
   const staff = speak(locales, facts.clinic.staffLanguage, facts.country);
   const staffPage = staffToo && staff.language !== voice.language ? newPage(page.view, staff, report) : null;
   const letter = letterOf(page, staffPage, templates);
-  const handout: Handout = { ...frameOf(page, english, document), sections, events, letter };
+  const handout: Handout = { ...frameOf(page, english, document), sections, ...whole, letter };
   return { value: stops(problems) ? null : handout, problems };
 }

@@ -52,6 +52,7 @@ export const viewShapes = {
     course: "Course",
     collar: "Collar",
     estimate: "Estimate",
+    ahead: "Ahead",
   },
   Sign: {
     urgency: "Urgency",
@@ -378,5 +379,16 @@ export const viewShapes = {
     decision: "string",
     without: "Span",
     with: "Span",
+  },
+  Ahead: {
+    lastDay: "Day",
+    knownTo: "Day",
+    shut: ["Day"],
+    parts: [
+      {
+        part: "DayPart",
+        from: "Clock",
+      },
+    ],
   },
 };

@@ -3,6 +3,7 @@ import { differenceInMonths, parseISO } from "date-fns";
 import type { Plan } from "#plan/plan.js";
 import type { Outcome } from "#problems/problem.js";
 import type { Tables } from "#tables/tables.js";
+import { aheadOf } from "./calendar/ahead.js";
 import { computeCollar } from "./collar/collar.js";
 import { contactsOf } from "./contacts.js";
 import { computeCosts } from "./costs/costs.js";
@@ -58,6 +59,7 @@ export function compute(plan: Plan, tables: Tables): Outcome<Facts> {
     course: course.value,
     collar: collar.value,
     estimate: costs.value,
+    ahead: aheadOf(plan, course.value, doses.value.medicines),
   };
   return { value: facts, problems };
 }

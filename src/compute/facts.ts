@@ -236,6 +236,20 @@ export type Collar = {
   from: Place;
 };
 
+// ---- read later ---------------------------------------------------------------------------------------------------
+
+/** What is known of the days after the discharge, for a page that looks at the clock when it is read. */
+export type Ahead = {
+  /** The day of the last visit or dose; that of discharge where there is neither. */
+  lastDay: Day;
+  /** Closures and holidays have been looked up to this day. */
+  knownTo: Day;
+  /** Days up to it on which the clinic is shut though its week has it open. */
+  shut: Day[];
+  /** When each part of the day begins; the last lasts into the night, until the first. */
+  parts: { part: DayPart; from: Clock }[];
+};
+
 // ---- all of it ----------------------------------------------------------------------------------------------------
 
 export type Facts = {
@@ -264,4 +278,5 @@ export type Facts = {
   course: Course;
   collar: Collar | null;
   estimate: Estimate | null;
+  ahead: Ahead;
 };

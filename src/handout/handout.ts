@@ -5,6 +5,9 @@
  * the value; it never formats, computes or drops one. The vocabulary is small on purpose: add a kind only when no renderer
  * can say a thing with the kinds there are.
  */
+
+import type { Live } from "./live.js";
+
 /** Where a value was written: "plan.yaml:14:11". */
 export type From = string;
 
@@ -22,8 +25,8 @@ export type Phone = { kind: "phone"; e164: string; text: string; from: From };
 export type Email = { kind: "email"; address: string; text: string; from: From };
 /** A sign or instruction from the tables, with the words chosen for it. */
 export type Statement = { kind: "statement"; id: string; inlines: Inline[]; from: From };
-/** A box to tick by hand. label says, for a reader who cannot see it, what is ticked. */
-export type Tick = { kind: "tick"; label: string };
+/** A box to tick by hand. label says, for a reader who cannot see it, what is ticked. id: the same for the same dose. */
+export type Tick = { kind: "tick"; label: string; id?: string };
 /** Words in another language than the page. */
 export type Passage = { kind: "passage"; language: string; inlines: Inline[] };
 
@@ -154,4 +157,8 @@ export type Handout = {
   events: Event[];
   calendarName: string;
   letter: Letter;
+  /** For a screen that knows what time it is; a handout without it is whole. */
+  live?: Live;
+  /** The things to know now, each in the words of a short message. */
+  messages?: string[];
 };

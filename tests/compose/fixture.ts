@@ -314,6 +314,17 @@ export const dog: Facts = {
     ],
     from: at(38),
   },
+  ahead: {
+    lastDay: march(16),
+    knownTo: "2026-05-15",
+    shut: [march(10)],
+    parts: [
+      { part: "morning", from: "05:00" },
+      { part: "midday", from: "11:00" },
+      { part: "evening", from: "17:00" },
+      { part: "bedtime", from: "21:00" },
+    ],
+  },
   estimate: {
     called: "estimate",
     discounts: [],

@@ -1,8 +1,10 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { render } from "#index.js";
+import { sectionsIn, wordsOf } from "#handout/walk.js";
+import { type Handout, render } from "#index.js";
 import { overflow, violations } from "../html/axe.js";
 import { openBrowser } from "../html/browser.js";
+import { readAloud } from "../html/reading.js";
 import { complaints } from "../html/validator.js";
 import { everyExample, factsOf, handoutOf, house, whole } from "./examples.js";
 
@@ -12,6 +14,14 @@ const pairs = [320, 360, 768].flatMap((width) =>
 );
 const screens = process.env["HEARTHSHEET_LONG"] ? pairs : pairs.filter((_, index) => [1, 2, 5].includes(index));
 
+/** The headings of the sections, those of the urgent ones first. */
+const inUrgentOrder = ({ sections }: Handout): string[] =>
+  (["urgent", "plain"] as const).flatMap((weight) =>
+    [...sectionsIn({ sections: sections.filter((section) => section.weight === weight) })].map(({ title }) =>
+      wordsOf(title),
+    ),
+  );
+
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
@@ -20,6 +30,7 @@ afterAll(() => browser.close());
 
 describe.each(everyExample)("%s in %s on a screen", (name, language) => {
   const address = "http://handout.example/";
+  const handout = handoutOf(factsOf(name), language);
   let html: string;
   let page: Page;
   const requests: string[] = [];
@@ -27,12 +38,13 @@ describe.each(everyExample)("%s in %s on a screen", (name, language) => {
 
   beforeAll(async () => {
     const options = { paper: "letter", large: false, formats: ["html"] } as const;
-    const [file] = whole(await render(handoutOf(factsOf(name), language), house, options));
+    const [file] = whole(await render(handout, house, options));
     html = new TextDecoder().decode(file?.bytes);
     page = await browser.newPage();
     page.on("request", (request) => requests.push(request.url()));
     page.on("console", (message) => said.push(message.text()));
     await page.route(address, (route) => route.fulfill({ body: html, contentType: "text/html" }));
+    await page.clock.setFixedTime(new Date("2026-03-04T14:30:00Z"));
     await page.goto(address);
   });
   afterAll(() => page.close());
@@ -53,6 +65,26 @@ describe.each(everyExample)("%s in %s on a screen", (name, language) => {
     await page.emulateMedia({ colorScheme: "light", media: "print" });
     expect(await violations(page)).toEqual([]);
     await page.emulateMedia({ media: "screen" });
+  });
+
+  test("a screen reader meets everything by name and in the order of the handout", async () => {
+    const met = await readAloud(page);
+    const names = (role: string) => met.filter((node) => node.role === role).map(({ name }) => name);
+    const headings = met.filter(({ role }) => role === "heading");
+    const levels = headings.map(({ level }) => level ?? 0);
+    expect(levels[0]).toBe(1);
+    expect(levels.filter((level, i) => i > 0 && level > (levels[i - 1] ?? 0) + 1)).toEqual([]);
+    const sections = [...sectionsIn(handout)].map(({ title }) => wordsOf(title));
+    expect(headings.map(({ name }) => name).filter((name) => sections.includes(name))).toEqual(inUrgentOrder(handout));
+    for (const role of ["banner", "main", "navigation", "contentinfo"]) expect(names(role)).toHaveLength(1);
+    for (const role of ["link", "button", "checkbox", "table", "image", "columnheader"])
+      expect([role, names(role).filter((name) => name === "")]).toEqual([role, []]);
+    // Each dose of the chart is ticked by a name of its own.
+    const boxes = names("checkbox");
+    const doses = (handout.live?.doses ?? []).length;
+    expect(new Set(boxes).size).toBeGreaterThanOrEqual(doses);
+    expect(names("link").filter((name) => /\d{3}.\d{4}/.test(name)).length).toBeGreaterThanOrEqual(3);
+    expect(met.filter(({ role }) => role === "list").length).toBeGreaterThan(5);
   });
 
   test("no request leaves it, and its policy had nothing to stop", () => {

@@ -29,11 +29,16 @@ export function chartOn(page: Page, chart: Chart): Block {
 
 const firstOf = (cells: (Dose | null)[], { plan }: Page) => cells.find((dose) => dose !== null)?.from ?? plan;
 
-function tickedDose(page: Page, { medicine, at, give, from }: Dose, name: string): Inline[] {
+/** The name of the box of a dose. */
+export const doseId = ({ medicine, number }: Dose): string => `dose-${medicine}-${number}`;
+
+function tickedDose(page: Page, dose: Dose, name: string): Inline[] {
   const { voice } = page;
+  const { medicine, at, give, from } = dose;
   const amount = voice.shortAmount(give);
+  const label = plainOn(page, "handout:chart.tick", { medicine: name, at: voice.dateTime(at) });
   return [
-    { kind: "tick", label: plainOn(page, "handout:chart.tick", { medicine: name, at: voice.dateTime(at) }) },
+    { kind: "tick", label, id: doseId(dose) },
     text(" "),
     { kind: "dose", medicine, amount: give.value, unit: give.unit, text: amount, from: placeText(from) },
   ];

@@ -55,12 +55,16 @@ function fits(slots: Slot[], { hours, by }: Every): boolean {
 
 const slotAt = (time: number): Slot => ({ at: clock(time), part: partOf(clock(time)) });
 
+/** When each part of the day begins; the last lasts into the night. Common practice, no source. */
+export const partsOfDay: { part: DayPart; from: Clock }[] = [
+  { part: "morning", from: "05:00" },
+  { part: "midday", from: "11:00" },
+  { part: "evening", from: "17:00" },
+  { part: "bedtime", from: "21:00" },
+];
+
 /** The part of the day that a time belongs to. */
-export function partOf(at: Clock): DayPart {
-  if (at >= "05:00" && at < "11:00") return "morning";
-  if (at >= "11:00" && at < "17:00") return "midday";
-  return at >= "17:00" && at < "21:00" ? "evening" : "bedtime";
-}
+export const partOf = (at: Clock): DayPart => partsOfDay.findLast(({ from }) => from <= at)?.part ?? "bedtime";
 
 const minutes = (at: Clock): number => Number(at.slice(0, 2)) * 60 + Number(at.slice(3));
 const clock = (time: number): Clock =>

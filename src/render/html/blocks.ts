@@ -56,9 +56,16 @@ const note = ({ note: line }: Item): Element | null => (line ? h("p.note", {}, i
 /** A box named by its line. A label may hold no second box, so a line with one of its own is named by attribute. */
 const ticked = (line: readonly Inline[]): ElementContent[] => {
   const words = h("span", {}, inlines(line));
+  const box = { type: "checkbox", dataDaily: careIn(line) };
   return holdsTick(line)
-    ? [h("span.tickable", {}, h("input", { type: "checkbox", ariaLabel: plain(line) }), words)]
-    : [h("label.tickable", {}, h("input", { type: "checkbox" }), words)];
+    ? [h("span.tickable", {}, h("input", { ...box, ariaLabel: plain(line) }), words)]
+    : [h("label.tickable", {}, h("input", box), words)];
+};
+
+/** Care from the tables is given anew each day: the name under which a script keeps the tick of a day. */
+const careIn = (line: readonly Inline[]): string | null => {
+  const [first] = line;
+  return first?.kind === "statement" ? first.id : null;
 };
 
 const holdsTick = (line: readonly Inline[]): boolean =>

@@ -9,12 +9,12 @@ import { printStyle } from "./style/print.js";
 /** The bytes of two WOFF2 files. */
 export type Fonts = { regular: Uint8Array; bold: Uint8Array };
 
-/** Head of the page: its title, its one style sheet, and a policy that allows that style sheet and nothing else. */
-export const head = (title: string, fonts: Fonts): Element => {
+/** Head of the page: its title, its one style sheet, and a policy that allows that, the script if any, and nothing else. */
+export const head = (title: string, fonts: Fonts, script: string | null): Element => {
   const style = [fontFaces(fonts), pageStyle, partsStyle, printStyle].join("\n");
   return h("head", {}, [
     h("meta", { charSet: "utf-8" }),
-    h("meta", { httpEquiv: "Content-Security-Policy", content: policy(style) }),
+    h("meta", { httpEquiv: "Content-Security-Policy", content: policy(style, script) }),
     h("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
     h("meta", { name: "color-scheme", content: "light dark" }),
     h("meta", { name: "referrer", content: "no-referrer" }),
@@ -28,12 +28,15 @@ export const head = (title: string, fonts: Fonts): Element => {
   ]);
 };
 
-const policy = (style: string): string =>
+const policy = (style: string, script: string | null): string =>
   [
     "default-src 'none'",
-    `style-src 'sha256-${createHash("sha256").update(style).digest("base64")}'`,
+    ...(script === null ? [] : [`script-src ${hashOf(script)}`]),
+    `style-src ${hashOf(style)}`,
     "font-src data:",
     "img-src data:",
     "base-uri 'none'",
     "form-action 'none'",
   ].join("; ");
+
+const hashOf = (text: string): string => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;

@@ -5,30 +5,36 @@ import { paragraph, section } from "./blocks.js";
 import { type Fonts, head } from "./head.js";
 import { plain } from "./inline.js";
 import type { Element, Root } from "./nodes.js";
+import { pageScript } from "./page-script.js";
 
-/**
- * The handout as one HTML file that asks the network for nothing and needs no script.
- *
- * @param options.fonts the bytes of two WOFF2 files, carried inside the page
- */
-export const renderHtml = (handout: Handout, { fonts }: { fonts: Fonts }): string => {
+/** fonts: the bytes of two WOFF2 files. calendar: the visits as iCalendar text. The page carries both inside it. */
+export type HtmlOptions = { fonts: Fonts; calendar?: string | undefined };
+
+/** The handout as one HTML file that asks the network for nothing. It needs no script; what is `live` is shown by one. */
+export const renderHtml = (handout: Handout, { fonts, calendar }: HtmlOptions): string => {
   const page: Root = {
     type: "root",
     children: [
       { type: "doctype" },
-      h("html", { lang: handout.language, dir: handout.direction }, head(handout.title, fonts), body(handout)),
+      h(
+        "html",
+        { lang: handout.language, dir: handout.direction },
+        head(handout.title, fonts, handout.live ? pageScript : null),
+        body(handout, calendar),
+      ),
     ],
   };
   return `${toHtml(page)}\n`;
 };
 
-const body = (handout: Handout): Element => {
+const body = (handout: Handout, calendar: string | undefined): Element => {
   const urgent = handout.sections.filter(({ weight }) => weight === "urgent");
   const plainer = handout.sections.filter(({ weight }) => weight === "plain");
   return h("body", {}, [
     header(handout),
-    h("main", {}, urgent.map(section), contents(plainer), plainer.map(section)),
+    h("main", {}, urgent.map(section), tools(handout, calendar), contents(plainer), plainer.map(section)),
     footer(handout),
+    ...script(handout),
   ]);
 };
 
@@ -41,6 +47,28 @@ const header = ({ clinic, issued, running, title, subtitle, translationNotice }:
     paragraph({ role: "body", inlines: subtitle }),
     translationNotice.length > 0 ? paragraph({ role: "small", inlines: translationNotice }) : null,
   );
+
+/** What a reader may do with the page; a script adds what only a script can do. */
+const tools = ({ live }: Handout, calendar: string | undefined): Element | null =>
+  live
+    ? h(
+        "div#tools",
+        {},
+        calendar ? h("a.button", { href: dataUrl(calendar), download: "rechecks.ics" }, live.words.calendar) : null,
+      )
+    : null;
+
+const dataUrl = (calendar: string): string =>
+  `data:text/calendar;charset=utf-8;base64,${Buffer.from(calendar).toString("base64")}`;
+
+/** The data as JSON that no word can end: a script element ends at "</script" and hides behind "<!--". */
+const script = ({ live, zone }: Handout): Element[] =>
+  live
+    ? [
+        h("script#live", { type: "application/json" }, JSON.stringify({ zone, ...live }).replaceAll("<", "\\u003c")),
+        h("script", {}, pageScript),
+      ]
+    : [];
 
 /** Links to what comes after the urgent part, which needs none: it is already on the screen. */
 const contents = (sections: Handout["sections"]): Element | null =>

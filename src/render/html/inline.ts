@@ -30,7 +30,7 @@ const inline = (node: Inline): ElementContent => {
     case "statement":
       return h("span", {}, inlines(node.inlines));
     case "tick":
-      return h("input", { type: "checkbox", ariaLabel: node.label });
+      return h("input", { type: "checkbox", ariaLabel: node.label, dataTick: node.id });
     case "passage":
       return h("span", { lang: node.language, dir: "auto" }, inlines(node.inlines));
   }

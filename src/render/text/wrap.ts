@@ -13,10 +13,13 @@ export const tidy = (words: string): string => words.replace(/[ \p{Cc}\u2028\u20
 export const together = (words: string): string =>
   words.length > longestHeldTogether ? words : words.replaceAll(" ", glue);
 
+/** A number stays with the short word after it: "5 cm", "8:00 p.m.". */
+const counted = /(\d) (?=\p{L}{1,3}(?![\p{L}]))/gu;
+
 /** Lines of at most 72 columns. `mark` stands before the first; the others begin under its words. */
 export const wrap = (words: string, mark = ""): string => {
   const indent = " ".repeat(mark.length);
-  return wrapAnsi(words, columns - mark.length, { hard: true })
+  return wrapAnsi(words.replace(counted, `$1${glue}`), columns - mark.length, { hard: true })
     .replaceAll(glue, " ")
     .split("\n")
     .map((line, index) => `${index === 0 ? mark : indent}${line}`.trimEnd())

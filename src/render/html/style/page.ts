@@ -59,7 +59,7 @@ address { font-style: normal; }
 address span { display: block; }
 
 a { color: var(--accent); text-decoration-thickness: .08em; text-underline-offset: .2em; }
-a:focus-visible, input:focus-visible { outline: 3px solid var(--accent); outline-offset: 3px; }
+a:focus-visible, input:focus-visible, button:focus-visible { outline: 3px solid var(--accent); outline-offset: 3px; }
 nav { margin-block-start: 3rem; padding-block: .6rem; border-block: 1px solid var(--rule); }
 nav ul { list-style: none; margin: 0; padding: 0; columns: 8rem 2; column-gap: 1.5rem; }
 nav li { margin: 0; break-inside: avoid; }

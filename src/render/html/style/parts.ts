@@ -21,6 +21,15 @@ time, data { unicode-bidi: isolate; }
   forced-color-adjust: none;
 }
 
+#tools { display: flex; flex-wrap: wrap; gap: .8rem; margin-block-start: 3rem; }
+#tools:empty { display: none; }
+button, .button {
+  padding: .6em 1em; border: 2px solid var(--accent); border-radius: .4rem; background: none; color: var(--accent);
+  font: inherit; font-weight: 700; line-height: 1.25; text-decoration: none;
+}
+.now h3 { margin-block: 1.3em .3em; }
+.now h3 + .body { margin-block-end: .3em; }
+
 ul, ol { padding-inline-start: 1.3em; }
 li { margin-block-end: .55em; }
 li::marker { color: var(--accent); font-weight: 700; }

@@ -8,7 +8,7 @@ export const printStyle = `
   }
   html { font-size: 12pt; line-height: 1.4; }
   body { max-inline-size: none; padding: 0; }
-  nav { display: none; }
+  nav, #tools, .now { display: none; }
   section.plain, footer { margin-block-start: 1.6rem; }
   h1, h2, h3 { break-after: avoid; }
   li, tr, .tickable, figure, .month, .signatures { break-inside: avoid; }

@@ -1,0 +1,32 @@
+import { expect, test } from "vitest";
+import { render } from "#index.js";
+import { everyExample, factsOf, handoutOf, house, whole } from "./examples.js";
+
+test.each(everyExample)(
+  "%s in %s: whom to ring, when to go, what comes next, as short messages",
+  async (name, language) => {
+    const facts = factsOf(name);
+    const handout = handoutOf(facts, language);
+    const [file] = whole(await render(handout, house, { paper: "letter", large: false, formats: ["sms"] }));
+    const messages = new TextDecoder()
+      .decode(file?.bytes)
+      .split("\n")
+      .filter((line) => line.startsWith(facts.patient.name));
+    expect(messages).toHaveLength(3);
+    const [ring = "", go = "", next = ""] = messages;
+    for (const { phone, name } of facts.contacts) {
+      expect(ring.replace(/\D/g, "")).toContain(phone.slice(2));
+      expect(ring).toContain(name);
+    }
+    const [first] = facts.signs.filter(({ urgency }) => urgency === "now");
+    const words = JSON.stringify(handout.sections).includes(first?.id ?? "?") && go.length > 0;
+    expect(words).toBe(true);
+    expect(next).toContain(facts.next.dose ? facts.medicines[0]?.name : "");
+    // The parts a telephone puts together; more than six are a letter, not a message.
+    const parts = [...new TextDecoder().decode(file?.bytes).matchAll(/^\d\/3 (?:GSM-7|UCS-2) x (\d+)$/gm)].map(
+      ([, n]) => Number(n),
+    );
+    expect(parts).toHaveLength(3);
+    expect(Math.max(...parts)).toBeLessThanOrEqual(6);
+  },
+);
