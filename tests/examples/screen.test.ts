@@ -74,8 +74,9 @@ describe.each(everyExample)("%s in %s on a screen", (name, language) => {
     const levels = headings.map(({ level }) => level ?? 0);
     expect(levels[0]).toBe(1);
     expect(levels.filter((level, i) => i > 0 && level > (levels[i - 1] ?? 0) + 1)).toEqual([]);
-    const sections = [...sectionsIn(handout)].map(({ title }) => wordsOf(title));
-    expect(headings.map(({ name }) => name).filter((name) => sections.includes(name))).toEqual(inUrgentOrder(handout));
+    expect(headings.map(({ name }) => name).slice(0, 2)).toEqual([handout.title, handout.live?.words.title]);
+    const sections = inUrgentOrder(handout);
+    expect(headings.slice(-sections.length).map(({ name }) => name)).toEqual(sections);
     for (const role of ["banner", "main", "navigation", "contentinfo"]) expect(names(role)).toHaveLength(1);
     for (const role of ["link", "button", "checkbox", "table", "image", "columnheader"])
       expect([role, names(role).filter((name) => name === "")]).toEqual([role, []]);
