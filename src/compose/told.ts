@@ -17,10 +17,6 @@ export function toldOn(page: Page, told: Told, owner: unknown): Inline[] {
   return wordsIn(found, told[found] ?? "", language);
 }
 
-/** A name the clinic gave in the language of its staff only. */
-export const staffWordsOn = ({ view, voice }: Page, words: string): Inline[] =>
-  wordsIn(view.clinic.staffLanguage, words, voice.language);
-
 /** Words in their own language, marked where it is not the page's. */
 function wordsIn(language: string, words: string, page: string): Inline[] {
   const text: Inline = { kind: "text", text: words };

@@ -310,7 +310,7 @@ export const viewShapes = {
     discounts: ["Discount"],
     taxes: [
       {
-        name: "string",
+        name: "Told",
         percent: "string",
         inclusive: "boolean",
         amount: "Span",
@@ -348,6 +348,7 @@ export const viewShapes = {
     item: "string",
     name: "Told",
     quantity: "Counts",
+    of: "string",
     included: "number",
     unit: "Span",
     total: "Span",

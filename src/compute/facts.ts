@@ -166,6 +166,8 @@ export type CostLine = {
   /** What the owner reads, in the languages of the price list. */
   name: Told;
   quantity: Counts;
+  /** What the quantity counts of a medicine that is dispensed: "tablet", "mL"; null for what is done so many times. */
+  of: string | null;
   /** How many of them a package of this estimate holds; they cost nothing more. */
   included: number;
   /** The price of one; where the price depends on the day, from the cheapest day to the dearest. */
@@ -195,7 +197,7 @@ export type Estimate = {
   lines: CostLine[];
   subtotal: Span;
   discounts: Discount[];
-  taxes: { name: string; percent: string; inclusive: boolean; amount: Span }[];
+  taxes: { name: Told; percent: string; inclusive: boolean; amount: Span }[];
   total: Span;
   /** The part of the total that is for the day of discharge. */
   today: Span;

@@ -41,7 +41,15 @@ export type Item = { inlines: Inline[]; note?: Inline[] };
 export type List = { kind: "list"; mark: "bullet" | "number" | "tick"; items: Item[] };
 export type Cell = { inlines: Inline[]; align: "start" | "center" | "end" };
 /** The first column heads its row and the head heads its columns. caption names the table for a reader who cannot see it. */
-export type Table = { kind: "table"; caption: Inline[]; head: Cell[]; rows: Cell[][]; foot: Cell[][] };
+export type Table = {
+  kind: "table";
+  caption: Inline[];
+  head: Cell[];
+  rows: Cell[][];
+  foot: Cell[][];
+  /** Its rows stand close, and on paper its section's title names it in place of a printed caption. */
+  dense?: true;
+};
 /** mark: what the day is for. The words of a mark stand in the month's legend and are read aloud with the day. */
 export type DayMark = { mark: "discharge" | "booked" | "expected" | "possible" | "closed"; text: string };
 export type MonthDay = { iso: string; text: string; label: string; inMonth: boolean; marks: DayMark[] };

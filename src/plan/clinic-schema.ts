@@ -70,7 +70,13 @@ export const clinicSchema = z.strictObject({
     .describe("Public holidays, when the clinic is closed; a day decided for one year only goes under closed"),
   partner: partner.optional().describe("Who sees our patients on days we are closed"),
   taxes: z
-    .array(z.strictObject({ name: words, rate: percent, inclusive: z.enum(["yes", "no"]).default("no") }))
+    .array(
+      z.strictObject({
+        name: told.describe("What a price calls it, and the owner reads: by language, or in the staff's alone"),
+        rate: percent,
+        inclusive: z.enum(["yes", "no"]).default("no"),
+      }),
+    )
     .default([]),
   prices: z.union([words, pricesSchema]).default([]).describe("The price list, or the path of its file, from this one"),
   weekend: z.array(z.enum(weekdays)).max(7).default(["saturday", "sunday"]),

@@ -72,7 +72,7 @@ function poisoned(facts: Facts, texts: readonly string[]): { facts: Facts; put: 
     estimate: facts.estimate && {
       ...facts.estimate,
       lines: facts.estimate.lines.map((line) => ({ ...line, name: { en: next() } })),
-      taxes: facts.estimate.taxes.map((tax) => ({ ...tax, name: next() })),
+      taxes: facts.estimate.taxes.map((tax) => ({ ...tax, name: { en: next() } })),
       terms: told(facts.estimate.terms),
       excluded: facts.estimate.excluded.map(() => ({ en: next() })),
     },

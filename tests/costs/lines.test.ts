@@ -44,6 +44,7 @@ describe("a line", () => {
       item: "opened and flushed",
       name: { en: "Opened", es: "Abierto" },
       quantity: counts(1, 1, 1),
+      of: null,
       included: 0,
       unit: { low: 31000, likely: 31000, high: 31000 },
       total: { low: 31000, likely: 31000, high: 31000 },

@@ -63,7 +63,7 @@ describe("tax", () => {
       prices: [{ item: "one", price: price("120.00"), tax: "vat" }],
     });
     expect(taxes).toEqual([
-      { name: "VAT", percent: "20", inclusive: true, amount: { low: 2000, likely: 2000, high: 2000 } },
+      { name: { en: "VAT" }, percent: "20", inclusive: true, amount: { low: 2000, likely: 2000, high: 2000 } },
     ]);
     expect([subtotal.high, total.high]).toEqual([12000, 12000]);
   });

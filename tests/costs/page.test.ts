@@ -1,16 +1,22 @@
 import { readFileSync } from "node:fs";
+import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, test } from "vitest";
 import { compose, compute, openHouse, readPlan, render } from "#index.js";
 import { shippedFiles } from "#io/shipped.js";
 
 const source = (file: string) => ({ file, bytes: new Uint8Array(readFileSync(file)) });
-const plan = (change: (clinic: string) => string = (same) => same) => {
-  const clinic = change(readFileSync("examples/clinic.yaml", "utf8"));
+type Change = (text: string) => string;
+const same: Change = (text) => text;
+const changed = (file: string, change: Change) => ({
+  file,
+  bytes: new TextEncoder().encode(change(readFileSync(file, "utf8"))),
+});
+const plan = (clinic: Change = same, prices: Change = same) => {
   const read = readPlan(
     {
       plan: source("examples/dog-cheek-abscess/plan.yaml"),
-      clinic: { file: "clinic.yaml", bytes: new TextEncoder().encode(clinic) },
-      prices: source("examples/prices.yaml"),
+      clinic: changed("examples/clinic.yaml", clinic),
+      prices: changed("examples/prices.yaml", prices),
     },
     { today: "2026-03-02" },
   );
@@ -20,15 +26,15 @@ const plan = (change: (clinic: string) => string = (same) => same) => {
 const house = openHouse(await shippedFiles()).value;
 
 /** The page of the example as plain text. */
-async function page(language: string, document: "handout" | "estimate", clinic?: (text: string) => string) {
-  const facts = house && compute(plan(clinic), house).value;
+async function page(language: string, document: "handout" | "estimate", clinic?: Change, prices?: Change) {
+  const facts = house && compute(plan(clinic, prices), house).value;
   if (!house || !facts?.estimate) throw new Error("no facts");
   const { value, problems } = compose(facts, house, { language, document });
   if (!value) throw new Error(JSON.stringify(problems));
   const files = await render(value, house, { paper: "letter", large: false, formats: ["text", "ics"], document });
   const [file] = files.value ?? [];
   const text = new TextDecoder().decode(file?.bytes).replace(/\s+/gu, " ");
-  return { estimate: facts.estimate, handout: value, text, names: files.value?.map(({ name }) => name) };
+  return { estimate: facts.estimate, handout: value, problems, text, names: files.value?.map(({ name }) => name) };
 }
 
 /** Amounts as Intl writes them, and not as we do. */
@@ -47,14 +53,7 @@ describe.each(["en", "es"])("the estimate in %s", (language) => {
     // AVMA PLIT and RCVS 9.1 (shared facts, section 5): range, what is left out, until when, that it may change, terms.
     const said = {
       en: ["Not in this estimate", "emergency hospital", "March 16", "may change", "Please pay", "Owner: "],
-      es: [
-        "Qué no incluye",
-        "hospital de urgencias",
-        "16 de marzo",
-        "puede cambiar",
-        "Por favor, pague",
-        "Responsable: ",
-      ],
+      es: ["No incluye", "hospital de urgencias", "16 de marzo", "puede cambiar", "Por favor, pague", "Responsable: "],
     }[language];
     for (const words of said ?? []) expect(text).toContain(words);
     expect(text).not.toMatch(/\bquot(e|ation)|presupuesto|cotización/iu);
@@ -70,6 +69,14 @@ describe.each(["en", "es"])("the estimate in %s", (language) => {
       expect(text).toContain(dollars(total.high, language));
   });
 
+  test("shows no picture and no second column where there is no range", async () => {
+    const { handout } = await page(language, "estimate", undefined, (prices) =>
+      prices.replace("240.00-320.00", "0").replace("65.00-90.00", "0").replace("price: 48.00", "price: 0"),
+    );
+    const kinds = handout.sections[0]?.blocks.map((block) => (block.kind === "table" ? block.head.length : block.kind));
+    expect(kinds).toEqual([2, "paragraph", "paragraph", "paragraph", "signature"]);
+  });
+
   test("says quote where the clinic does", async () => {
     const { text } = await page(language, "estimate", (clinic) =>
       clinic.replace("estimate:\n", "estimate:\n  called: quote\n"),
@@ -77,6 +84,20 @@ describe.each(["en", "es"])("the estimate in %s", (language) => {
     expect(text).toMatch(/We call this a quote|lo llamamos presupuesto/u);
     expect(text).not.toMatch(/may change|puede cambiar/u);
   });
+});
+
+test("a tax is named in the owner's language, and one that is not is told to the staff", async () => {
+  const own = await page("es", "estimate");
+  expect(own.text).toContain("Impuesto sobre las ventas, 6.25 %");
+  expect(own.problems.map(({ code }) => code)).not.toContain("reason-not-translated");
+  const staffs = await page("es", "estimate", (clinic) =>
+    clinic.replace("{ en: Sales tax, es: Impuesto sobre las ventas }", "Sales tax"),
+  );
+  expect(staffs.text).toContain("Sales tax, 6.25 %");
+  expect(staffs.problems.map(({ code, values }) => [code, values])).toContainEqual([
+    "reason-not-translated",
+    { language: "es" },
+  ]);
 });
 
 test("the estimate alone is files of its own, without a calendar", async () => {
@@ -96,3 +117,25 @@ test("a plan without an estimate has none to print alone", () => {
 function never(): never {
   throw new Error("no facts");
 }
+
+/** The issue's own page: "a page that staff can turn into a one-page estimate alone". */
+test.each(
+  ["dog-cheek-abscess", "cat-abscess-at-home"].flatMap((name) =>
+    ["en", "es"].flatMap((language) => (["letter", "a4"] as const).map((paper) => [name, language, paper] as const)),
+  ),
+)("the estimate of %s in %s stands on one page of %s", async (name, language, paper) => {
+  const read = readPlan(
+    {
+      plan: source(`examples/${name}/plan.yaml`),
+      clinic: source("examples/clinic.yaml"),
+      prices: source("examples/prices.yaml"),
+    },
+    { today: "2026-03-02" },
+  );
+  const facts = house && read.value && compute(read.value, house).value;
+  const made = house && facts && compose(facts, house, { language, document: "estimate" }).value;
+  if (!house || !made) return never();
+  const drawn = await render(made, house, { paper, large: false, formats: ["pdf"], document: "estimate" });
+  const pdf = await getDocument({ data: new Uint8Array(drawn.value?.[0]?.bytes ?? []), verbosity: 0 }).promise;
+  expect(pdf.numPages).toBe(1);
+});

@@ -1,83 +1,101 @@
-import { differenceInCalendarDays, parseISO } from "date-fns";
-import type { Day, Estimate, Span } from "#compute/facts.js";
-import type { Figure, Label } from "#handout/handout.js";
-import { datesShown } from "../blocks/cost-dates.js";
+import type { Estimate, Span } from "#compute/facts.js";
+import type { Figure, Label, Shape } from "#handout/handout.js";
 import { type Page, plainOn } from "../page.js";
+import { box } from "./shapes.js";
+
+type Row = Estimate["byDate"][number];
 
 const width = 500;
-const left = 16;
-const right = 372;
-const top = 26;
-const bottom = 148;
+const size = 15;
+const rowHeight = 22;
+/** About how wide a letter of a label is. */
+const letter = 8;
+/** A tired reader does not follow more. */
+const mostDays = 4;
 
-/** What it has come to by each day, the least and the most, as two flights of steps; null where all is paid on one day. */
-export function costByDateOn(page: Page, { byDate, currency, total }: Estimate): Figure | null {
-  const [first, last] = [byDate[0]?.day, byDate.at(-1)?.day];
-  if (!first || !last || first === last || total.high === 0) return null;
-  const after = (day: Day) => differenceInCalendarDays(parseISO(day), parseISO(first));
-  const x = (day: Day) => left + (after(day) / after(last)) * (right - left);
-  const y = (minor: number) => bottom - (minor / total.high) * (bottom - top);
-  const steps = (end: keyof Span) =>
-    byDate.map((one, i) => `${i === 0 ? `M${left}` : `H${x(one.day)}`}${i === 0 ? " " : "V"}${y(one.total[end])}`);
-  const [most, least] = [steps("high").join(""), steps("low").join("")];
+/**
+ * What it will have come to by the end of some days: a bar a day, to the least and on to the most; the last is the whole
+ * cost. What is paid is a line down through them. Every label has a row or a corner of its own, so that none meets another.
+ * null where there is no range to show: the words say it.
+ */
+export const costByDateOn = (page: Page, estimate: Estimate): Figure | null =>
+  barsOn(page, estimate, daysShown(estimate.byDate));
+
+/** The whole cost alone, from low to high, with what is paid; null where there is no range to show. */
+export const costBarOn = (page: Page, estimate: Estimate): Figure | null =>
+  barsOn(page, estimate, estimate.byDate.slice(-1));
+
+function barsOn(page: Page, estimate: Estimate, rows: readonly Row[]): Figure | null {
+  const { currency, total, paid } = estimate;
+  if (total.low === total.high) return null;
+  const words = (key: string, values: Record<string, string> = {}) =>
+    plainOn(page, `handout:estimate.picture.${key}`, values);
   const money = (minor: number) => page.voice.money(minor, currency);
-  const words = (key: string, values: Record<string, string>) => plainOn(page, `handout:estimate.dates.${key}`, values);
+  const amounts = ({ low, high }: Span) =>
+    low === high ? money(low) : words("range", { low: money(low), high: money(high) });
 
-  const highAt = y(total.high) + 5;
-  // The two ends of a course that costs much the same either way are told one above the other.
-  const lowAt = Math.max(y(total.low) + 5, highAt + 20);
-  const end = (key: string, minor: number, at: number): Label => ({
-    text: words(key, { amount: money(minor) }),
-    x: right + 10,
-    y: at,
-    size: 14,
-    align: "start",
-  });
+  const today = page.view.discharged.slice(0, 10);
+  const days = rows.map(({ day }) =>
+    day === today ? words("today") : words("day", { day: page.voice.monthDay(day) }),
+  );
+  const ranges = rows.map((row) => amounts(row.total));
+  const left = widest(days) + 10;
+  const right = width - widest(ranges) - 10;
+  const most = Math.max(total.high, paid);
+  const x = (minor: number) => left + (minor / most) * (right - left);
+
+  const top = paid > 0 ? 22 : 2;
+  const foot = top + rows.length * rowHeight;
+  const hasLikely = total.low < total.likely && total.likely < total.high;
+  const corner = (text: string, at: number, y: number): Label =>
+    at < width / 2 ? { text, x: at, y, size, align: "start" } : { text, x: at, y, size, align: "end" };
+  const line = (path: string, rest: Partial<Shape>): Shape => ({ path, fill: "none", width: 2, ...rest });
   return {
     kind: "figure",
-    id: "cost-by-date",
+    id: rows.length > 1 ? "cost-by-date" : "cost-bar",
     width,
-    height: 178,
+    height: foot + (hasLikely ? 20 : 4),
     shapes: [
-      { path: `${most}V${bottom}H${left}Z`, fill: "pale" },
-      { path: most, fill: "none", stroke: "ink", width: 2.5 },
-      { path: least, fill: "none", stroke: "ink", width: 2, dashed: true },
-      { path: `M${left} ${bottom}H${right}`, fill: "none", stroke: "ink", width: 1 },
+      ...rows.flatMap(({ total: { low, high } }, index) => barOf(x, low, high, top + index * rowHeight)),
+      ...(hasLikely ? [line(`M${x(total.likely)} ${foot - rowHeight + 2}V${foot + 2}`, { stroke: "ink" })] : []),
+      ...(paid > 0 ? [line(`M${x(paid)} ${top - 6}V${foot - 2}`, { stroke: "accent", width: 3 })] : []),
     ],
     labels: [
-      end("high", total.high, highAt),
-      end("low", total.low, lowAt),
-      ...apart(
-        datesShown(byDate).map(
-          ({ day }): Label => ({
-            text: page.voice.monthDay(day),
-            x: x(day),
-            y: bottom + 20,
-            size: 14,
-            align: "center",
-          }),
-        ),
-      ),
+      ...(paid > 0 ? [corner(words("paid", { amount: money(paid) }), x(paid), 14)] : []),
+      ...rows.flatMap((_, index): Label[] => {
+        const y = top + index * rowHeight + 16;
+        return [
+          { text: days[index] ?? "", x: 0, y, size, align: "start" },
+          { text: ranges[index] ?? "", x: width, y, size, align: "end" },
+        ];
+      }),
+      ...(hasLikely ? [corner(words("likely", { amount: money(total.likely) }), x(total.likely), foot + 16)] : []),
     ],
     alt: [
-      `${words("caption", {})}.`,
-      ...datesShown(byDate).map(({ day, total: { low, high } }) =>
-        words("by", { day: page.voice.day(day), low: money(low), high: money(high) }),
-      ),
+      ...rows.map((row) => words("by", { day: page.voice.day(row.day), amount: amounts(row.total) })),
+      ...(hasLikely ? [`${words("likely", { amount: money(total.likely) })}.`] : []),
+      ...(paid > 0 ? [`${words("paid", { amount: money(paid) })}.`] : []),
     ].join(" "),
-    caption: [{ kind: "text", text: words("caption", {}) }],
+    caption: [],
   };
 }
 
-/** About how wide a letter of a date is, and the room between two dates. */
-const letter = 8;
-const room = 14;
-
-/** The dates that do not meet; the last is always told. */
-function apart(dates: readonly Label[]): Label[] {
-  const [last, ...before] = dates.toReversed();
-  const told = last ? [last] : [];
-  const meet = (a: Label, b: Label) => Math.abs(a.x - b.x) < ((a.text.length + b.text.length) / 2) * letter + room;
-  for (const date of before.toReversed()) if (!told.some((other) => meet(date, other))) told.push(date);
-  return told;
+/** The days that are shown, evenly chosen from all on which something is charged; the first and the last always. */
+function daysShown(byDate: readonly Row[]): readonly Row[] {
+  if (byDate.length <= mostDays) return byDate;
+  const chosen = Array.from({ length: mostDays }, (_, i) => Math.round((i * (byDate.length - 1)) / (mostDays - 1)));
+  return byDate.filter((_, i) => chosen.includes(i));
 }
+
+/** What is sure is filled, and what may come on top has a broken outline. */
+function barOf(x: (minor: number) => number, low: number, high: number, y: number): Shape[] {
+  const bar = (from: number, to: number) => box(x(from), y + 4, x(to), y + rowHeight - 4);
+  return [
+    ...(high > low
+      ? [{ path: bar(low, high), fill: "none", stroke: "ink", width: 1.5, dashed: true } satisfies Shape]
+      : []),
+    ...(low > 0 ? [{ path: bar(0, low), fill: "pale", stroke: "ink", width: 1.5 } satisfies Shape] : []),
+  ];
+}
+
+const widest = (labels: readonly string[]): number => Math.max(0, ...labels.map(({ length }) => length)) * letter;

@@ -1,13 +1,11 @@
 import type { Block } from "#handout/handout.js";
 import { chartOn } from "../blocks/chart.js";
-import { costDatesOn } from "../blocks/cost-dates.js";
 import { costsOn } from "../blocks/costs.js";
 import { monthsOn } from "../blocks/months.js";
 import { signaturesOn } from "../blocks/signatures.js";
 import { visitTableOn } from "../blocks/visits.js";
 import { collarFitOn } from "../figures/collar-fit.js";
-import { costBarOn } from "../figures/cost-bar.js";
-import { costByDateOn } from "../figures/cost-by-date.js";
+import { costBarOn, costByDateOn } from "../figures/cost-by-date.js";
 import { courseStripOn } from "../figures/course-strip.js";
 import { visitCodeOn } from "../figures/visit-code.js";
 import { Fragment } from "../holes.js";
@@ -35,11 +33,9 @@ export const blockHelpers = {
   doseChart: drawn((page) => page.view.chart && chartOn(page, page.view.chart)),
   /** The table of the estimate. */
   costTable: drawn((page) => page.view.estimate && costsOn(page, page.view.estimate)),
-  /** The cost as a bar from low to high. */
+  /** The whole cost as a bar from low to high with what is paid, and such a bar for each of several days. */
   costBar: drawn((page) => page.view.estimate && costBarOn(page, page.view.estimate)),
-  /** The cost by date, drawn and in a table. */
-  costByDate: drawn((page) => page.view.estimate && costByDateOn(page, page.view.estimate)),
-  costDates: drawn((page) => page.view.estimate && costDatesOn(page, page.view.estimate)),
+  costDays: drawn((page) => page.view.estimate && costByDateOn(page, page.view.estimate)),
   /** How the collar must sit. */
   collarFit: drawn((page) => page.view.collar && collarFitOn(page, page.view.collar)),
   /** Lines to sign on. */

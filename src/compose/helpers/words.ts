@@ -26,6 +26,12 @@ const statement: Helper = (page, [given], { in: namespace = "statements" }) => {
 /** {{told reason}}: free text, in the owner's language if it was given in it. */
 const told: Helper = (page, [given], _hash, owner) => page.holes.inline(...toldOn(page, given as Told, owner));
 
+/** {{toldList excluded}}: several pieces of free text in a row, "the hospital, tests, and a bath". */
+const toldList: Helper = (page, [given], _hash, owner) =>
+  new Fragment(
+    page.voice.list((given as Told[]).map((one) => page.holes.inline(...toldOn(page, one, owner)).markdown)),
+  );
+
 /** {{purposes visit}}: what a visit is for, "Bandage change and recheck". */
 const purposes: Helper = (page, [given]) => purposesOf(page, given as Visit);
 
@@ -50,4 +56,4 @@ const weekdays: Helper = (page, [given]) => {
 /** {{capital (purposes visit)}}: words that begin a line. A value at their start stays as it was written. */
 const capital: Helper = (page, [given]) => new Fragment(page.voice.capital(String(given)));
 
-export const wordHelpers = { say, words, statement, told, purposes, dayTimes, weekdays, capital };
+export const wordHelpers = { say, words, statement, told, toldList, purposes, weekdays, dayTimes, capital };

@@ -9,7 +9,7 @@ import { chargesOf } from "./charges.js";
 import { lineOf } from "./line.js";
 import { partOf, toMinor } from "./money.js";
 import type { Item } from "./read-item.js";
-import { type Countable, decisionOf, type End } from "./slots.js";
+import type { Countable, End } from "./slots.js";
 import { mapSpan, spanOf } from "./span.js";
 import type { Tax } from "./taxes.js";
 import { termsOf } from "./terms.js";
@@ -50,7 +50,7 @@ export function estimateOf(plan: Plan, counted: Countable, basis: Basis): Estima
   return {
     called: clinic.estimate?.called ?? "estimate",
     currency: clinic.currency,
-    lines: perItem.map((one) => lineOf(one.item, one.charges, decisionOf(one.item, counted.course))),
+    lines: perItem.map((one) => lineOf(one.item, one.charges, counted)),
     subtotal: summed((bill) => bill.subtotal),
     discounts: discounts.map((discount) => ({
       name: discount.name,

@@ -6,7 +6,7 @@ import type { Span, Told } from "../facts.js";
 import { toldIn } from "../told.js";
 import { keyOf } from "./key.js";
 import { exact, roundHalfUp, toMinor } from "./money.js";
-import { type Tax, taxesOf } from "./taxes.js";
+import { isCalled, namesOf, type Tax, taxesOf } from "./taxes.js";
 import { inKg, priceFor } from "./weight-band.js";
 
 type Row = Clinic["prices"][number];
@@ -37,7 +37,7 @@ export function readPriceList(plan: Plan, digits: number): { list: PriceList; pr
     const borne = [row.tax ?? []]
       .flat()
       .map((name, one) => ({ name, at: Array.isArray(row.tax) ? at("tax", one) : at("tax") }));
-    problems.push(...checkBands(row, at), ...checkTaxNames(row, borne, clinic));
+    problems.push(...checkBands(row, at), ...checkTaxNames(row, borne, taxes));
     prices.set(keyOf(row.item), {
       item: row.item,
       name: toldIn(row.name ?? row.item, clinic.language),
@@ -46,7 +46,7 @@ export function readPriceList(plan: Plan, digits: number): { list: PriceList; pr
       per: row.per,
       visit: row.visit === undefined ? null : kindOf(row.visit),
       includes: row.includes.map((text, content) => ({ text, at: at("includes", content) })),
-      taxes: taxes.filter(({ name }) => borne.some((one) => keyOf(one.name) === keyOf(name))),
+      taxes: taxes.filter((tax) => borne.some(({ name }) => isCalled(tax, name))),
     });
   }
   return { list: { prices, taxes }, problems };
@@ -73,12 +73,16 @@ function checkBands(row: Row, at: (...path: (string | number)[]) => Place): Prob
   ];
 }
 
-const checkTaxNames = ({ item }: Row, borne: readonly { name: string; at: Place }[], { taxes }: Clinic): Problem[] =>
-  borne.flatMap(({ name, at }) => {
-    const known = taxes.map((tax) => tax.name);
-    if (known.some((one) => keyOf(one) === keyOf(name))) return [];
-    return [problem("tax-unknown", at, { item, tax: name, near: nearest(name, known) })];
-  });
+const checkTaxNames = (
+  { item }: Row,
+  borne: readonly { name: string; at: Place }[],
+  taxes: readonly Tax[],
+): Problem[] =>
+  borne
+    .filter(({ name }) => !taxes.some((tax) => isCalled(tax, name)))
+    .map(({ name, at }) =>
+      problem("tax-unknown", at, { item, tax: name, near: nearest(name, taxes.flatMap(namesOf)) }),
+    );
 
 /** Of a range the middle is likely, unless the row names one (our rule; common practice, no source). */
 function unitPrice(price: Row["price"], digits: number): Span {

@@ -20,22 +20,24 @@ export function tablePieces(table: Table, parent: Tag, setting: Setting): Piece[
 function partPieces(table: Table, shape: Shape, captioned: boolean, owner: Tag, setting: Setting): Piece[] {
   const { sheet } = setting;
   const { column, style } = shape;
-  const caption = captioned
-    ? wordPieces(
-        table.caption,
-        lookOf(strongOf(sheet.styles.note)),
-        column,
-        tag("Caption", owner),
-        setting,
-        "caption",
-      ).map((piece): Piece => ({ ...piece, keep: true }))
-    : [];
+  const padding = table.dense ? 2 : 4;
+  const caption =
+    captioned && !table.dense
+      ? wordPieces(
+          table.caption,
+          lookOf(strongOf(sheet.styles.note)),
+          column,
+          tag("Caption", owner),
+          setting,
+          "caption",
+        ).map((piece): Piece => ({ ...piece, keep: true }))
+      : [];
   const [top, body, bottom] = [tag("THead", owner), tag("TBody", owner), tag("TFoot", owner)];
   const bold = { ...shape, style: strongOf(style) };
-  const head = table.head.length === 0 ? [] : [rowPiece(table.head, bold, "head", tag("TR", top), setting)];
-  const rows = table.rows.map((cells) => rowPiece(cells, shape, "row", tag("TR", body), setting));
+  const head = table.head.length === 0 ? [] : [rowPiece(table.head, bold, "head", tag("TR", top), padding, setting)];
+  const rows = table.rows.map((cells) => rowPiece(cells, shape, "row", tag("TR", body), padding, setting));
   const foot = table.foot.map((cells, index) =>
-    rowPiece(cells, shape, index === 0 ? "first-foot" : "foot", tag("TR", bottom), setting),
+    rowPiece(cells, shape, index === 0 ? "first-foot" : "foot", tag("TR", bottom), padding, setting),
   );
   const lines = [...rows, ...foot].map((piece, index): Piece => {
     const repeat = head[0];
@@ -54,9 +56,8 @@ function partPieces(table: Table, shape: Shape, captioned: boolean, owner: Tag, 
 }
 
 type Kind = "head" | "row" | "first-foot" | "foot";
-const padding = 4;
 
-function rowPiece(cells: Cell[], shape: Shape, kind: Kind, row: Tag, setting: Setting): Piece {
+function rowPiece(cells: Cell[], shape: Shape, kind: Kind, row: Tag, padding: number, setting: Setting): Piece {
   const { column } = shape;
   const breakLines = kind === "head" ? evenLinesOf : linesOf;
   const set = shape.columns.map(({ index, x, width }) => {
