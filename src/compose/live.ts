@@ -37,7 +37,7 @@ export function liveOn(page: Page): Live {
 }
 
 const amountOf = (page: Page, { give }: Dose): string => amountOn(page, give);
-const titleOf = (page: Page, part: DayPart): string => plain(page, `handout:home.part.${part}`);
+const titleOf = (page: Page, part: DayPart): string => page.voice.capital(plain(page, `handout:home.part.${part}`));
 
 function weekOn(page: Page): Live["week"] {
   const { clinic } = page.view;
@@ -84,9 +84,11 @@ const stepsOn = (page: Page, part: DayPart): Live["parts"][number]["steps"] =>
     .map(({ id, values }) => ({ id, text: plain(page, `statements:${id}`, values) }));
 
 function visitOn(page: Page, visit: Visit): Live["visits"][number] {
-  const where = visit.where ?? page.view.clinic.name;
+  const { where } = visit;
   const purposes = page.voice.capital(wordsOf(lineOf(purposesOf(page, visit).markdown, page.holes)));
-  const text = plain(page, "handout:next.for", { purposes, where });
+  const text = where
+    ? plain(page, "handout:next.for-elsewhere", { purposes, where })
+    : plain(page, "handout:next.for", { purposes });
   if (visit.at) return { until: visit.at, day: visit.at.slice(0, 10), when: momentOn(page, visit.at), text };
   const words = page.voice.capital(betweenOn(page, visit.earliest, visit.latest, "").text);
   const when = { today: words, tomorrow: words, later: words };
