@@ -21,7 +21,7 @@ export async function checkPlans(plans: readonly string[], options: CheckOptions
 
 /** As far as the words: what is drawn from them depends on the paper, and holds no more problems of the plan. */
 async function checkOne(desk: Desk, one: Case, options: CheckOptions): Promise<ExitCode> {
-  const facts = await follow(one.plan, (plan) => compute(plan, desk.house));
+  const facts = await follow(one.plan, (plan) => compute(plan, desk.house, one.earlier));
   const handout = await follow(facts, (facts) =>
     compose(facts, desk.house, { language: facts.owner.language, reviews: one.reviews }),
   );

@@ -34,6 +34,28 @@ export type SendOptions = {
 /** clinic: the folder of its profile. */
 export type LanguagesOptions = { clinic: string; review?: string[]; by?: string; today: string; json?: boolean };
 
+type Several = string[];
+
+/** What was entered by flags, before it is read. */
+export type ReviseFlags = Partial<
+  Record<
+    | "at"
+    | "discharge"
+    | "smell"
+    | "bandage"
+    | "pain"
+    | "decided"
+    | "every"
+    | "collarUntil"
+    | "weight"
+    | "charged"
+    | "paid",
+    string
+  > &
+    Record<"visit" | "tissue" | "did" | "course" | "booked" | "left" | "stop", Several>
+>;
+export type ReviseOptions = PlanOptions & ReviseFlags & { from?: string };
+
 export const planOptions = (): Option[] => [
   new Option(
     "--allow <CODE[:FOR]=reason>",

@@ -4,6 +4,7 @@ import { buildCommand } from "./build.js";
 import { checkCommand } from "./check.js";
 import type { ExitCode } from "./exit-code.js";
 import { languagesCommand } from "./languages.js";
+import { reviseCommand } from "./revise.js";
 import { schemaCommand } from "./schema.js";
 import { sendCommand } from "./send.js";
 import { topicsCommand } from "./topics.js";
@@ -39,9 +40,10 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
   for (const command of [
     buildCommand(done),
     checkCommand(done),
-    sendCommand(done),
-    topicsCommand(),
-    languagesCommand(done),
+      reviseCommand(done),
+      sendCommand(done),
+      topicsCommand(),
+      languagesCommand(done),
     schemaCommand(),
   ])
     program.addCommand(command);

@@ -55,7 +55,7 @@ function tellProblems(desk: Desk, problems: Problem[]): ExitCode {
   const plan = { value: null, problems };
   report(
     desk,
-    { name: "languages", plan, texts: [], language: "en", reviews: [] },
+    { name: "languages", plan, earlier: [], texts: [], language: "en", reviews: [] },
     { open: problems, allowed: [], notes: [] },
   );
   return exitCodeOf(problems);

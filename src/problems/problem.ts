@@ -9,6 +9,7 @@ import type { Place } from "./place.js";
 import { planKinds } from "./plan.js";
 import { readingKinds } from "./reading.js";
 import { renderKinds } from "./render.js";
+import { reviseKinds } from "./revise.js";
 import { sendKinds } from "./send.js";
 import { signKinds } from "./signs.js";
 import { tableKinds } from "./tables.js";
@@ -31,6 +32,7 @@ const kinds = {
   ...commandKinds,
   ...translationKinds,
   ...sendKinds,
+  ...reviseKinds,
 };
 
 type Kinds = typeof kinds;
