@@ -38,8 +38,9 @@ export { reviseEvents } from "#render/calendar/revise.js";
 export { renderRecord as record } from "#render/record/record.js";
 export type { ClinicReview, Document, Edit, Facts, Handout, Outcome, Plan, Problem, Reading };
 
-/** Font files: TrueType for the page, WOFF2 for the screen. */
-export type Fonts = Record<"pdfRegular" | "pdfBold" | "webRegular" | "webBold", Uint8Array>;
+/** Font families in the order they are used, two files each: TrueType for the page, WOFF2 for the screen. */
+export type Fonts = { pdf: FontFamily[]; web: FontFamily[] };
+type FontFamily = { regular: Uint8Array; bold: Uint8Array };
 /** All that ships with the tool, checked once: tables, templates, words and fonts. */
 export type House = { tables: Tables; templates: Templates; locales: Locales; fonts: Fonts };
 
@@ -54,7 +55,10 @@ export type RenderOptions = {
 };
 export type OutputFile = { name: string; bytes: Uint8Array };
 
-/** files: by path, "templates/handout/handout.hbs", "locales/es/handout.json", "shared/visits.json", "fonts/pdf-bold.ttf". */
+/** The first is for reading; the others for what it lacks. Screens have fonts for Chinese of their own. */
+const fontNames = ["plain", "latin", "arabic", "han"];
+
+/** files: by path, "templates/handout/handout.hbs", "locales/es/handout.json", "shared/visits.json", "fonts/pdf-plain-bold.ttf". */
 export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
   const decoder = new TextDecoder();
   const texts = (folder: string) =>
@@ -70,12 +74,13 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
   const templates = openTemplates(texts("templates/"), locales.value);
   problems.push(...templates.problems);
   if (!templates.value) return { value: null, problems };
-  const font = (name: string) => files[`fonts/${name}`] ?? new Uint8Array();
+  const family = (name: string, ending: string): FontFamily[] => {
+    const [regular, bold] = ["regular", "bold"].map((weight) => files[`fonts/${name}-${weight}.${ending}`]);
+    return regular && bold ? [{ regular, bold }] : [];
+  };
   const fonts = {
-    pdfRegular: font("pdf-regular.ttf"),
-    pdfBold: font("pdf-bold.ttf"),
-    webRegular: font("web-regular.woff2"),
-    webBold: font("web-bold.woff2"),
+    pdf: fontNames.flatMap((name) => family(`pdf-${name}`, "ttf")),
+    web: fontNames.flatMap((name) => family(`web-${name}`, "woff2")),
   };
   return { value: { tables: tables.value, templates: templates.value, locales: locales.value, fonts }, problems };
 }
@@ -140,14 +145,14 @@ type Renderer = (handout: Handout, house: House, options: RenderOptions) => Prom
 const renderers: Record<Format, Renderer> = {
   async pdf(handout, { fonts }, { paper, large, document = "handout" }) {
     const { renderPdf } = await import("#render/pdf/pdf.js");
-    const page = { paper, large, fonts: { regular: fonts.pdfRegular, bold: fonts.pdfBold } };
+    const page = { paper, large, fonts: fonts.pdf };
     const { value, problems } = await renderPdf(handout, page);
     return { value: value && [{ name: `${document}.pdf`, bytes: value }], problems };
   },
   async html(handout, { fonts }, { document = "handout" }) {
     const { renderHtml } = await import("#render/html/html.js");
-    const web = { regular: fonts.webRegular, bold: fonts.webBold };
-    return file(`${document}.html`, renderHtml(handout, { fonts: web, calendar: await calendarOf(handout) }));
+    const calendar = await calendarOf(handout);
+    return file(`${document}.html`, renderHtml(handout, { fonts: fonts.web, calendar }));
   },
   async text(handout, _house, { document = "handout" }) {
     const { renderText } = await import("#render/text/text.js");

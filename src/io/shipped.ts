@@ -6,16 +6,17 @@ import { fileURLToPath } from "node:url";
 /** The package's own folder: two above this file, in src as in dist. */
 const home = fileURLToPath(new URL("../../", import.meta.url));
 
-const folders = ["templates", "locales", "shared"];
+const folders = ["templates", "locales", "shared", "fonts"];
 
-/** The names the stages know the fonts by, and where the font packages keep them. */
+/** The names the stages know the first fonts by, and where their packages keep them; the others lie in fonts/. */
 const fonts = {
-  "fonts/pdf-regular.ttf":
+  "fonts/pdf-plain-regular.ttf":
     "@expo-google-fonts/atkinson-hyperlegible-next/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf",
-  "fonts/pdf-bold.ttf": "@expo-google-fonts/atkinson-hyperlegible-next/700Bold/AtkinsonHyperlegibleNext_700Bold.ttf",
-  "fonts/web-regular.woff2":
+  "fonts/pdf-plain-bold.ttf":
+    "@expo-google-fonts/atkinson-hyperlegible-next/700Bold/AtkinsonHyperlegibleNext_700Bold.ttf",
+  "fonts/web-plain-regular.woff2":
     "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-400-normal.woff2",
-  "fonts/web-bold.woff2":
+  "fonts/web-plain-bold.woff2":
     "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff2",
 };
 

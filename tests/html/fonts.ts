@@ -9,4 +9,4 @@ const file = (weight: number): Uint8Array =>
   );
 
 /** The two weights the page carries. */
-export const fonts = { regular: file(400), bold: file(700) };
+export const fonts = [{ regular: file(400), bold: file(700) }];

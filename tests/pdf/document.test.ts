@@ -37,16 +37,15 @@ describe.each([
     pdfOf(everyNode, { paper: "a4", large: true });
     expect(Buffer.from(pdfOf(handout)).equals(Buffer.from(before))).toBe(true);
     // Also with fonts that were never used before.
-    const fresh = { regular: fonts.regular.slice(), bold: fonts.bold.slice() };
+    const fresh = fonts.map(({ regular, bold }) => ({ regular: regular.slice(), bold: bold.slice() }));
     const { value } = renderPdf(handout, { paper: "letter", large: false, fonts: fresh });
     expect(Buffer.from(value ?? []).equals(Buffer.from(before))).toBe(true);
   });
 });
 
 test("a letter means what it says, whatever was drawn with its shape before: the i of Yıldız", () => {
-  const { regular, bold } = fonts;
   const before = pdfOf(titled("Yıldız goes home"));
-  const fresh = { regular: regular.slice(), bold: bold.slice() };
+  const fresh = fonts.map(({ regular, bold }) => ({ regular: regular.slice(), bold: bold.slice() }));
   const render = (title: string) =>
     renderPdf(titled(title), { paper: "letter", large: false, fonts: fresh }).value ?? [];
   // fontkit draws an i with a dot set by hand as the dotless i and a dot.

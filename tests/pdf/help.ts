@@ -9,7 +9,7 @@ import { renderPdf } from "#render/pdf/pdf.js";
 const folder = "node_modules/@expo-google-fonts/atkinson-hyperlegible-next";
 const font = (name: string) => new Uint8Array(readFileSync(`${folder}/${name}/AtkinsonHyperlegibleNext_${name}.ttf`));
 
-export const fonts = { regular: font("400Regular"), bold: font("700Bold") };
+export const fonts = [{ regular: font("400Regular"), bold: font("700Bold") }];
 
 export type Cut = Omit<PdfOptions, "fonts">;
 export const cuts: Cut[] = [

@@ -40,7 +40,7 @@ const pdfFont = (folder: string): Uint8Array =>
       import.meta.url,
     ),
   );
-const pdfFonts = { regular: pdfFont("400Regular"), bold: pdfFont("700Bold") };
+const pdfFonts = [{ regular: pdfFont("400Regular"), bold: pdfFont("700Bold") }];
 
 const wordsOfPdf = async ({ value, problems }: Outcome<Uint8Array>): Promise<string> => {
   expect(problems).toEqual([]);

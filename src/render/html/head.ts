@@ -1,17 +1,14 @@
 import { createHash } from "node:crypto";
 import { h } from "hastscript";
 import type { Element } from "./nodes.js";
-import { fontFaces } from "./style/fonts.js";
+import { type FontFamily, fontFaces } from "./style/fonts.js";
 import { pageStyle } from "./style/page.js";
 import { partsStyle } from "./style/parts.js";
 import { printStyle } from "./style/print.js";
 
-/** The bytes of two WOFF2 files. */
-export type Fonts = { regular: Uint8Array; bold: Uint8Array };
-
 /** Head of the page: its title, its one style sheet, and a policy that allows that, the script if any, and nothing else. */
-export const head = (title: string, fonts: Fonts, script: string | null): Element => {
-  const style = [fontFaces(fonts), pageStyle, partsStyle, printStyle].join("\n");
+export const head = (title: string, fonts: readonly FontFamily[], words: string, script: string | null): Element => {
+  const style = [fontFaces(fonts, words), pageStyle, partsStyle, printStyle].join("\n");
   return h("head", {}, [
     h("meta", { charSet: "utf-8" }),
     h("meta", { httpEquiv: "Content-Security-Policy", content: policy(style, script) }),

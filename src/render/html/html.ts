@@ -2,13 +2,17 @@ import { toHtml } from "hast-util-to-html";
 import { h } from "hastscript";
 import type { Handout } from "#handout/handout.js";
 import { paragraph, section } from "./blocks.js";
-import { type Fonts, head } from "./head.js";
+import { head } from "./head.js";
 import { plain } from "./inline.js";
 import type { Element, Root } from "./nodes.js";
 import { pageScript } from "./page-script.js";
+import type { FontFamily } from "./style/fonts.js";
 
-/** fonts: the bytes of two WOFF2 files. calendar: the visits as iCalendar text. The page carries both inside it. */
-export type HtmlOptions = { fonts: Fonts; calendar?: string | undefined };
+/**
+ * fonts: families in the order they are used; those the words need are carried inside the page. calendar: the visits as
+ * iCalendar text, carried too.
+ */
+export type HtmlOptions = { fonts: readonly FontFamily[]; calendar?: string | undefined };
 
 /** The handout as one HTML file that asks the network for nothing. It needs no script; what is `live` is shown by one. */
 export const renderHtml = (handout: Handout, { fonts, calendar }: HtmlOptions): string => {
@@ -19,7 +23,7 @@ export const renderHtml = (handout: Handout, { fonts, calendar }: HtmlOptions): 
       h(
         "html",
         { lang: handout.language, dir: handout.direction },
-        head(handout.title, fonts, handout.live ? pageScript : null),
+        head(handout.title, fonts, JSON.stringify(handout), handout.live ? pageScript : null),
         body(handout, calendar),
       ),
     ],

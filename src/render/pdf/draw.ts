@@ -1,25 +1,32 @@
+import type { Direction } from "./bidi.js";
+import type { Faces } from "./faces.js";
 import type { Kit } from "./kit.js";
 import type { Mark, PlacedPiece } from "./piece.js";
+import { drawRightToLeft, type EmbeddedFont, rightToLeftMark } from "./right-to-left.js";
 import { colours, type Sheet } from "./sheet.js";
 import { type Structure, structureOf } from "./structure.js";
+import { partsOf } from "./text-parts.js";
+
+/** What drawing leans on. */
+type Page = { sheet: Sheet; faces: Faces; direction: Direction };
 
 /** Draws placed pieces, page after page; each mark goes into the content of its tag, or into an artifact. */
-export function draw(kit: Kit, placed: PlacedPiece[], sheet: Sheet): void {
+export function draw(kit: Kit, placed: PlacedPiece[], page: Page): void {
   const structure = structureOf(kit);
-  let page = -1;
+  let last = -1;
   for (const { page: on, y, piece, repeated } of placed) {
-    if (on !== page) {
+    if (on !== last) {
       structure.close();
-      kit.addPage({ size: [sheet.width, sheet.height], margin: 0 });
-      page = on;
+      kit.addPage({ size: [page.sheet.width, page.sheet.height], margin: 0 });
+      last = on;
     }
     const running = repeated || piece.what === "running";
-    for (const mark of piece.marks) drawMark(kit, mark, y, structure, running);
+    for (const mark of piece.marks) drawMark(kit, mark, y, structure, running, page);
   }
   structure.end();
 }
 
-function drawMark(kit: Kit, mark: Mark, top: number, structure: Structure, running: boolean): void {
+function drawMark(kit: Kit, mark: Mark, top: number, structure: Structure, running: boolean, page: Page): void {
   if (mark.kind === "empty") {
     if (!running) structure.touch(mark.tag);
     return;
@@ -28,7 +35,7 @@ function drawMark(kit: Kit, mark: Mark, top: number, structure: Structure, runni
   if (running || mark.tag === null) structure.artifact(running ? "Pagination" : "Layout");
   else structure.into(mark.tag, mark.kind === "path" ? box : undefined);
   if (mark.kind === "text") {
-    drawText(kit, mark, top);
+    drawText(kit, mark, top, page);
     if (!running && mark.tag?.type === "Link") {
       structure.close();
       structure.link(mark.tag, box);
@@ -47,21 +54,26 @@ function boxOf(mark: Exclude<Mark, { kind: "empty" }>, top: number) {
   return { x: mark.x, y: top + mark.y - size, width: mark.width, height: size * 1.3 };
 }
 
-function drawText(kit: Kit, mark: Extract<Mark, { kind: "text" }>, top: number): void {
+function drawText(kit: Kit, mark: Extract<Mark, { kind: "text" }>, top: number, { faces, direction }: Page): void {
   const { text, style, tabular } = mark;
-  kit.font(style.weight).fontSize(style.size).fillColor(colours[style.colour]);
-  kit.text(text, mark.x, top + mark.y, {
-    lineBreak: false,
-    baseline: "alphabetic",
-    ...(tabular ? { features: ["tnum"] } : {}),
-  });
+  kit.fontSize(style.size).fillColor(colours[style.colour]);
+  for (const part of partsOf(text, style, tabular, mark.direction ?? direction, faces)) {
+    const features = part.fount.features(tabular);
+    kit.font(part.fount.name);
+    if (part.rightToLeft) drawRightToLeft((kit as unknown as { _font: EmbeddedFont })._font);
+    kit.text(part.rightToLeft ? rightToLeftMark + part.text : part.text, mark.x + part.x, top + mark.y, {
+      lineBreak: false,
+      baseline: "alphabetic",
+      ...(features ? { features: features as never } : {}),
+    });
+  }
 }
 
 function drawPath(kit: Kit, mark: Extract<Mark, { kind: "path" }>, top: number): void {
   const { path, fill, stroke, scale, box } = mark;
   kit.save();
   if (mark.clip) kit.rect(box.x, top + box.y, box.width, box.height).clip();
-  kit.translate(mark.x, top + mark.y).scale(scale);
+  kit.translate(mark.x, top + mark.y).scale(mark.flipped ? -scale : scale, scale);
   kit.path(path);
   if (stroke) {
     kit.lineWidth(stroke.width).lineJoin("round").strokeColor(colours[stroke.colour]);

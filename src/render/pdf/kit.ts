@@ -6,6 +6,7 @@ import { identityOf, instantOf, oneLine, xml } from "./metadata.js";
 /** The members of pdfkit 0.20.2 that its types do not know. A test holds the version. */
 type Hidden = {
   _id: Uint8Array;
+  _root: { data: { ViewerPreferences?: { data: Record<string, string> } } };
   info: Record<string, unknown>;
   endMetadata: () => void;
   read: () => Uint8Array | null;
@@ -33,8 +34,11 @@ export function openKit(handout: Handout, faces: Faces, paper: string, large: bo
       ModDate: issued,
     },
   });
-  for (const [weight, face] of Object.entries(faces)) kit.registerFont(weight, face.font as never);
+  for (const { name, font } of Object.values(faces).flatMap(({ founts }) => founts))
+    kit.registerFont(name, font as never);
   const hidden = kit as unknown as Hidden;
+  const { ViewerPreferences } = hidden._root.data;
+  if (handout.direction === "rtl" && ViewerPreferences) ViewerPreferences.data["Direction"] = "R2L";
   hidden._id = identityOf(handout, paper, large);
   // pdfkit writes the document's information into its XMP as it stands: "Max & <Bella>" would not be XML.
   const endMetadata = hidden.endMetadata.bind(kit);

@@ -8,8 +8,8 @@ export const lineMarks = (line: Line, x: number, y: number): Mark[] =>
 
 const runMark = (run: Run, x: number, baseline: number): Mark => {
   if (run.kind === "tick") return tickBox(x + run.x, baseline, run.width, run.style, run.tag);
-  const { width, text, style, tabular, tag } = run;
-  return { kind: "text", x: x + run.x, y: baseline, width, text, style, tabular, tag };
+  const { width, text, style, tabular, direction, tag } = run;
+  return { kind: "text", x: x + run.x, y: baseline, width, text, style, tabular, direction, tag };
 };
 
 /** One piece a line. The first two lines stay together and the last two do: no line of a paragraph stands alone. */

@@ -1,19 +1,29 @@
 import LineBreaker from "linebreak";
+import { type Direction, fromStart, levelsOf, stretchesOf } from "./bidi.js";
 import type { Setting } from "./setting.js";
 import type { Style } from "./sheet.js";
 import type { Span } from "./spans.js";
 import type { Tag } from "./tag.js";
 
-/** A run of a line: x from the line's start, in points. */
+/** A run of a line: x from the edge where lines begin, in points. */
 export type Run =
-  | { kind: "text"; x: number; width: number; text: string; style: Style; tabular: boolean; tag: Tag }
+  | {
+      kind: "text";
+      x: number;
+      width: number;
+      text: string;
+      style: Style;
+      tabular: boolean;
+      direction: Direction;
+      tag: Tag;
+    }
   | { kind: "tick"; x: number; width: number; style: Style; tag: Tag };
 /** baseline: from the line's top. */
 export type Line = { runs: Run[]; width: number; height: number; baseline: number };
 export type Align = "start" | "center" | "end";
 
-/** A slice of one span; a word is one or more of them. */
-type Slice = { span: Span; text: string };
+/** A slice of one span; a word is one or more of them. at: where in the words of the paragraph it begins. */
+type Slice = { span: Span; text: string; at: number };
 type Word = Slice[];
 
 /** A column measured to fit its widest words must fit them, whatever the order of adding up. */
@@ -23,7 +33,8 @@ const object = "\uFFFC";
 const textOf = (span: Span): string => (span.kind === "text" ? span.text : object);
 
 /** Breaks spans into lines no wider than width, at the breaks Unicode allows; a word too long for a line is cut between letters. */
-export function linesOf(spans: Span[], width: number, setting: Setting, align: Align = "start"): Line[] {
+export function linesOf(spans: Span[], width: number, setting: Setting, asked: Align = "start"): Line[] {
+  const align = sideOf(asked, spans, setting);
   const lines: Word[][] = [];
   let line: Word[] = [];
   let filled = 0;
@@ -39,8 +50,15 @@ export function linesOf(spans: Span[], width: number, setting: Setting, align: A
     }
   }
   if (line.length > 0) lines.push(line);
-  return lines.map((words) => finished(joined(words.flat()), width, align, setting));
+  const levels = levelsOf(spans.map(textOf).join(""), setting.direction);
+  return lines.map((words) => finished(joined(words.flat()), width, align, setting, levels));
 }
+
+/** Figures run from left to right on every page, and stand under each other by their right ends. */
+const sideOf = (align: Align, spans: Span[], { direction }: Setting): Align =>
+  align === "end" && direction === "rtl" && spans.some((span) => span.kind === "text" && span.tabular)
+    ? "start"
+    : align;
 
 /** The same number of lines, as even as they can be: for titles and the heads of tables. */
 export function evenLinesOf(spans: Span[], width: number, setting: Setting, align: Align = "start"): Line[] {
@@ -53,7 +71,7 @@ export function evenLinesOf(spans: Span[], width: number, setting: Setting, alig
     if (linesOf(spans, middle, setting).length > count) tooNarrow = middle;
     else enough = middle;
   }
-  const shift = { start: 0, center: (width - enough) / 2, end: width - enough }[align];
+  const shift = { start: 0, center: (width - enough) / 2, end: width - enough }[sideOf(align, spans, setting)];
   return linesOf(spans, enough, setting, align).map((line) => ({
     ...line,
     runs: line.runs.map((run) => ({ ...run, x: run.x + shift })),
@@ -90,7 +108,7 @@ function wordsOf(spans: Span[]): Word[] {
     const word = spans.flatMap((span, index): Slice[] => {
       const start = starts[index] ?? 0;
       const text = textOf(span).slice(Math.max(0, from - start), Math.max(0, to - start));
-      return text === "" ? [] : [{ span, text }];
+      return text === "" ? [] : [{ span, text, at: Math.max(from, start) }];
     });
     if (word.length > 0) words.push(word);
     from = to;
@@ -120,7 +138,7 @@ function trimmed(slices: Slice[]): Slice[] {
   const text = last.text.replace(/ +$/, "");
   if (text === last.text) return slices;
   const rest = slices.slice(0, -1);
-  return text === "" ? trimmed(rest) : [...rest, { span: last.span, text }];
+  return text === "" ? trimmed(rest) : [...rest, { ...last, text }];
 }
 
 const letters = new Intl.Segmenter(undefined, { granularity: "grapheme" });
@@ -130,12 +148,13 @@ function fitting(word: Word, width: number, setting: Setting): Word[] {
   if (widthOf(trimmed(word), setting) <= width + slack) return [word];
   const parts: Word[] = [];
   let part: Word = [];
-  for (const { span, text } of word) {
-    for (const { segment } of letters.segment(text)) {
-      const longer = joined([...part, { span, text: segment }]);
+  for (const { span, text, at } of word) {
+    for (const { segment, index } of letters.segment(text)) {
+      const letter = { span, text: segment, at: at + index };
+      const longer = joined([...part, letter]);
       if (part.length > 0 && widthOf(trimmed(longer), setting) > width) {
         parts.push(part);
-        part = [{ span, text: segment }];
+        part = [letter];
       } else {
         part = longer;
       }
@@ -150,7 +169,7 @@ function joined(slices: Slice[]): Slice[] {
   for (const slice of slices) {
     const last = out.at(-1);
     if (last && last.span === slice.span && slice.span.kind === "text") {
-      out[out.length - 1] = { span: last.span, text: last.text + slice.text };
+      out[out.length - 1] = { ...last, text: last.text + slice.text };
     } else {
       out.push(slice);
     }
@@ -158,18 +177,53 @@ function joined(slices: Slice[]): Slice[] {
   return out;
 }
 
-function finished(slices: Slice[], width: number, align: Align, setting: Setting): Line {
-  const used = widthOf(trimmed(slices), setting);
+function finished(line: Slice[], width: number, align: Align, setting: Setting, levels: Uint8Array | null): Line {
+  const used = widthOf(trimmed(line), setting);
   const spare = Math.max(0, width - used);
-  let x = align === "start" ? 0 : align === "end" ? spare : spare / 2;
-  const runs = slices.map((slice, index): Run => {
+  const slices = levelled(line, setting, levels);
+  const places = placesOf(slices, setting, align === "start" ? 0 : align === "end" ? spare : spare / 2);
+  const runs = slices.map(({ slice, level }, index): Run => {
     const { span, text } = slice;
-    const run = { x, width: sliceWidth(slice, setting), style: span.style, tag: span.tag };
-    x += run.width + airAfter(slice, slices[index + 1]);
-    return span.kind === "tick" ? { kind: "tick", ...run } : { kind: "text", ...run, text, tabular: span.tabular };
+    const run = { x: places[index] ?? 0, width: sliceWidth(slice, setting), style: span.style, tag: span.tag };
+    const direction = level % 2 === 1 ? "rtl" : "ltr";
+    return span.kind === "tick"
+      ? { kind: "tick", ...run }
+      : { kind: "text", ...run, text, tabular: span.tabular, direction };
   });
-  const height = Math.max(...slices.map(({ span }) => heightOf(span)));
+  const height = Math.max(...line.map(({ span }) => heightOf(span)));
   return { runs, width: used, height, baseline: baselineOf(height) };
+}
+
+type Levelled = { slice: Slice; level: number };
+
+/** Slices of one level each; spaces at the end of a line run the way the page does (UAX #9, rule L1). */
+function levelled(line: Slice[], { direction }: Setting, levels: Uint8Array | null): Levelled[] {
+  if (!levels) return line.map((slice) => ({ slice, level: 0 }));
+  const base = direction === "rtl" ? 1 : 0;
+  return line.flatMap((slice, nth) => {
+    const words = nth === line.length - 1 ? slice.text.trimEnd() : slice.text;
+    let { at } = slice;
+    const stretches = [...stretchesOf(words, levels, at), { text: slice.text.slice(words.length), level: base }];
+    return stretches.flatMap(({ text, level }): Levelled[] => {
+      const one = { slice: { ...slice, text, at }, level };
+      at += text.length;
+      return text === "" ? [] : [one];
+    });
+  });
+}
+
+/** How far from the edge where lines begin each slice stands, in the order of reading. */
+function placesOf(slices: Levelled[], setting: Setting, from: number): number[] {
+  const places: number[] = [];
+  let x = from;
+  const levels = slices.map(({ level }) => level);
+  for (const index of fromStart(levels, setting.direction)) {
+    const one = slices[index];
+    if (!one) continue;
+    places[index] = x;
+    x += sliceWidth(one.slice, setting) + airAfter(one.slice, slices[index + 1]?.slice);
+  }
+  return places;
 }
 
 /** A box to tick needs air above and below for a pen. */

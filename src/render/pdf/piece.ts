@@ -1,3 +1,4 @@
+import type { Direction } from "./bidi.js";
 import type { Colour, Style } from "./sheet.js";
 import type { Tag } from "./tag.js";
 
@@ -19,10 +20,21 @@ export type What =
 
 /**
  * Something to draw. x counts from the left of the page, y from the top of the piece, both in points. tag null is an artifact:
- * paint that says nothing. A path is in its own units, scaled and moved to x, y; box is what a tagged picture fills.
+ * paint that says nothing. A path is in its own units, scaled and moved to x, y; box is what a tagged picture fills. Words
+ * run the way the page does unless they say their own direction.
  */
 export type Mark =
-  | { kind: "text"; x: number; y: number; width: number; text: string; style: Style; tabular: boolean; tag: Tag | null }
+  | {
+      kind: "text";
+      x: number;
+      y: number;
+      width: number;
+      text: string;
+      style: Style;
+      tabular: boolean;
+      direction?: Direction;
+      tag: Tag | null;
+    }
   | { kind: "rule"; x: number; y: number; width: number; thickness: number; colour: Colour; tag: null }
   | {
       kind: "path";
@@ -34,6 +46,7 @@ export type Mark =
       stroke: { colour: Colour; width: number; dash: number | null } | null;
       box: { x: number; y: number; width: number; height: number };
       clip: boolean;
+      flipped?: true;
       tag: Tag | null;
     }
   /** An element that is there although nothing is drawn in it: an empty cell. */

@@ -1,5 +1,6 @@
 import type { From } from "#handout/handout.js";
 import { type Problem, problem } from "#problems/problem.js";
+import type { Direction } from "./bidi.js";
 import type { Faces, Weight } from "./faces.js";
 import { placeFrom } from "./place-from.js";
 import type { Sheet, Style } from "./sheet.js";
@@ -7,6 +8,7 @@ import type { Sheet, Style } from "./sheet.js";
 /** All that the making of a page leans on. set: the words as they are drawn; what no font can draw becomes a problem. */
 export type Setting = {
   sheet: Sheet;
+  direction: Direction;
   digits: string[];
   set: (text: string, weight: Weight, from: From | undefined) => string;
   width: (text: string, style: Style, tabular?: boolean) => number;
@@ -16,7 +18,12 @@ export type Setting = {
 /** Characters the font may lack that look the same as one it has. */
 const twins: Record<string, string> = { "\u202f": "\u00a0", "\u2011": "-", "\u2010": "-" };
 
-export function settingOf(sheet: Sheet, faces: Faces, digits: string, report: (found: Problem) => void): Setting {
+export function settingOf(
+  sheet: Sheet,
+  faces: Faces,
+  { digits, direction }: { digits: string; direction: Direction },
+  report: (found: Problem) => void,
+): Setting {
   const reported = new Set<string>();
   const lacking = (character: string, from: From | undefined): void => {
     const key = `${character} ${from ?? ""}`;
@@ -27,6 +34,7 @@ export function settingOf(sheet: Sheet, faces: Faces, digits: string, report: (f
   };
   return {
     sheet,
+    direction,
     digits: [...digits],
     report,
     width: (text, style, tabular) => faces[style.weight].width(text, style.size, tabular),
@@ -38,12 +46,12 @@ export function settingOf(sheet: Sheet, faces: Faces, digits: string, report: (f
   };
 }
 
-/** Composed letters, line ends and tabs as spaces, nothing invisible, twins for what fonts seldom have. */
+/** Composed letters, line ends and tabs as spaces, nothing invisible but what turns words, twins for what fonts seldom have. */
 const drawable = (text: string): string =>
   text
     .normalize("NFC")
     .replace(/\r\n|[\t\n\v\f\r\u0085\u2028\u2029]/g, " ")
-    .replace(/\p{Default_Ignorable_Code_Point}/gu, "")
+    .replace(/(?![\u061c\u200e\u200f\u2066-\u2069])\p{Default_Ignorable_Code_Point}/gu, "")
     .replace(/[\u202f\u2010\u2011]/g, (character) => twins[character] ?? character);
 
 /** A whole number in the digits of the page's language. */

@@ -1,4 +1,5 @@
-import type { Inline } from "#handout/handout.js";
+import type { Handout, Inline } from "#handout/handout.js";
+import { blocksIn, linesOf, sectionsIn } from "#handout/walk.js";
 
 /** The words of a line without look or links. */
 export function plain(inline: Inline): string {
@@ -12,3 +13,9 @@ export function plain(inline: Inline): string {
       return inline.text;
   }
 }
+
+/** The words of a handout's lines, to see which letters it is made of. */
+export const allWords = (handout: Handout): string =>
+  [...[...sectionsIn(handout)].map(({ title }) => title), ...[...blocksIn(handout)].flatMap((block) => linesOf(block))]
+    .map((line) => line.map(plain).join(""))
+    .join("\n");
