@@ -1,5 +1,6 @@
 import type { Contact } from "#compute/facts.js";
 import type { Handout, Inline } from "#handout/handout.js";
+import { isolated } from "#locale/isolate.js";
 import { languageName } from "#locale/language-name.js";
 import type { Say } from "#locale/words.js";
 import { type Page, plainOn } from "./page.js";
@@ -13,13 +14,14 @@ export function frameOf(
   unreviewed: boolean,
 ): Omit<Handout, "sections" | "events" | "letter"> {
   const { view, voice } = page;
+  const apart = (words: string) => isolated(words, voice.direction);
   return {
     language: voice.language,
     direction: voice.direction,
     title: plainOn(page, document === "estimate" ? "handout:estimate.alone.title" : "handout:title"),
     subtitle: [text(subtitle(page))],
     running: {
-      patient: view.patient.name,
+      patient: apart(view.patient.name),
       date: voice.wholeDay(view.discharged.slice(0, 10)),
       clinic: whomToRing(page),
     },
@@ -27,7 +29,7 @@ export function frameOf(
     issued: view.discharged,
     zone: view.zone,
     subject: plainOn(page, "handout:subject", { clinic: view.clinic.name }),
-    clinic: { name: view.clinic.name, address: view.clinic.address, email: view.clinic.email },
+    clinic: { name: apart(view.clinic.name), address: view.clinic.address.map(apart), email: view.clinic.email },
     translationNotice: translationNotice(page, english, unreviewed),
     calendarName: plainOn(page, "calendar:name"),
   };

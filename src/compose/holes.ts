@@ -1,4 +1,5 @@
 import type { Block, Inline } from "#handout/handout.js";
+import { isolated } from "#locale/isolate.js";
 
 /**
  * Holes keep values out of the Markdown. A value becomes a numbered hole made of characters for private use; the Markdown
@@ -19,7 +20,8 @@ export class Fragment {
 
 export type Holes = ReturnType<typeof newHoles>;
 
-export function newHoles() {
+/** direction: of the page; a value that runs the other way is kept to itself. */
+export function newHoles(direction: "ltr" | "rtl") {
   const fillings: (Inline[] | Block)[] = [];
   const dig = (filling: Inline[] | Block) =>
     open +
@@ -29,7 +31,7 @@ export function newHoles() {
     fillings[Number([...digits].map((digit) => digit.charCodeAt(0) - nought).join(""))] ?? [];
 
   return {
-    inline: (...inlines: Inline[]) => new Fragment(dig(inlines)),
+    inline: (...inlines: Inline[]) => new Fragment(dig(inlines.map((one) => apart(one, direction)))),
     /** Stands alone, whatever the template writes around it. */
     block: (block: Block) => new Fragment(`\n\n${dig(block)}\n\n`),
     /** Cuts text at its holes and puts in their place what they stand for. */
@@ -47,3 +49,6 @@ export function newHoles() {
     },
   };
 }
+
+const apart = (inline: Inline, direction: "ltr" | "rtl"): Inline =>
+  "text" in inline ? { ...inline, text: isolated(inline.text, direction) } : inline;

@@ -1,6 +1,7 @@
 import { directiveFromMarkdown } from "mdast-util-directive";
 import { fromMarkdown } from "mdast-util-from-markdown";
 import { gfmTableFromMarkdown } from "mdast-util-gfm-table";
+import { cjkFriendlyExtension } from "micromark-extension-cjk-friendly";
 import { directive } from "micromark-extension-directive";
 import { gfmTable } from "micromark-extension-gfm-table";
 
@@ -37,9 +38,9 @@ const unread = [
   "thematicBreak",
 ];
 
-/** Reads Markdown: headings, paragraphs, lists, GFM tables, emphasis, and directives that stand on lines of their own. */
+/** Chinese puts no space after **words：**, and CommonMark alone would print the asterisks. Reads Markdown: headings, paragraphs, lists, GFM tables, emphasis, and directives that stand on lines of their own. */
 export const readMarkdown = (text: string): Root =>
   fromMarkdown(text, {
-    extensions: [gfmTable(), { flow }, { disable: { null: unread } }],
+    extensions: [gfmTable(), cjkFriendlyExtension(), { flow }, { disable: { null: unread } }],
     mdastExtensions: [gfmTableFromMarkdown(), directiveFromMarkdown()],
   });

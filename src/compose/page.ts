@@ -21,7 +21,7 @@ export type Page = {
 
 export function newPage(view: View, voice: Voice, report: Page["report"]): Page {
   const plan = { file: view.care[0]?.from.file ?? "plan", line: 1, column: 1, length: 1 };
-  return { view, voice, holes: newHoles(), origins: originsOf(view, plan), plan, report };
+  return { view, voice, holes: newHoles(voice.direction), origins: originsOf(view, plan), plan, report };
 }
 
 /** What a template may hand to a helper. */

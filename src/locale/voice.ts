@@ -1,5 +1,6 @@
 import { amountsOf } from "./amounts.js";
 import { datesOf } from "./dates.js";
+import { isolated } from "./isolate.js";
 import type { Locales } from "./locales.js";
 import { matchLanguage, regional } from "./match.js";
 import { numbersOf } from "./numbers.js";
@@ -36,6 +37,7 @@ function voiceOf(locales: Locales, tag: string, country: string | undefined) {
   const region = regional(match ? tag : language, country);
   const message: Message = messagesOf(locales.words, language);
   const numbers = numbersOf(region);
+  const direction = directionOf(region);
 
   const say: Say = (key, values = {}) => {
     const { count, context } = values;
@@ -46,7 +48,7 @@ function voiceOf(locales: Locales, tag: string, country: string | undefined) {
     return fill(message(key, chosen), (name) => {
       const value = values[name];
       if (value === undefined) throw new MissingWords(key, language, name);
-      return typeof value === "number" ? numbers.number(value) : value;
+      return typeof value === "number" ? numbers.number(value) : isolated(value, direction);
     });
   };
   const listOf = (type: Intl.ListFormatType) => new Intl.ListFormat(region, { type, style: "long" });
@@ -58,7 +60,7 @@ function voiceOf(locales: Locales, tag: string, country: string | undefined) {
     language,
     /** Whether the asked language is one we have. */
     speaks: match !== null,
-    direction: directionOf(region),
+    direction,
     /** The tag dates and numbers are written in: "es-US". */
     region,
     message,

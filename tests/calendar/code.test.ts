@@ -82,7 +82,7 @@ const expected = {
 describe("the code for a phone's camera", () => {
   test("is read from the printed page", { timeout: 60_000 }, async () => {
     const only = { ...handout, sections: section ? [section] : [] };
-    const { value } = await renderPdf(only, { paper: "letter", large: false, fonts });
+    const { value } = await renderPdf(only, { paper: "letter", large: false, fonts: [fonts] });
     const [text] = pages(value ?? new Uint8Array(), 2).flatMap(
       ({ bytes, width, height }) => decoded((x, y) => bytes[y * width + x] ?? 255, width, height) ?? [],
     );
@@ -90,7 +90,7 @@ describe("the code for a phone's camera", () => {
   });
 
   test("is the same in the HTML, whose path is drawn here", () => {
-    const html = renderHtml(handout, { fonts });
+    const html = renderHtml(handout, { fonts: [fonts] });
     const path = figure?.shapes[0]?.path ?? "";
     expect(html).toContain(`d="${path}"`);
     const boxes = [...path.matchAll(/M([\d.]+) ([\d.]+)H([\d.]+)V([\d.]+)/g)].map((box) => box.slice(1).map(Number));

@@ -1,4 +1,5 @@
 import type { Block, Handout, Inline, Section } from "#handout/handout.js";
+import { plainLetter } from "./letter.js";
 
 // Small invented sheets in scripts no translation uses yet: to see that they are drawn, broken and read back as they are written.
 
@@ -42,11 +43,12 @@ const sheet = (
   issued: "2026-03-04T16:30",
   zone: "America/Chicago",
   subject: title,
-  clinic: { name: "Juniper Row", address: ["18 Juniper Row"] },
+  clinic: { name: "Juniper Row", address: ["18 Juniper Row"], email: null },
   translationNotice: notice,
   sections,
   events: [],
   calendarName: title,
+  letter: plainLetter,
 });
 
 const month = (title: string, weekdays: string[], legend: string): Block => ({

@@ -113,6 +113,7 @@ function faceOf(families: readonly FontBytes[], weight: Weight): Face {
  */
 function featuresOf(font: Font): Fount["features"] {
   const parts = font.hasGlyphForCodePoint(0x1ecd) && font.layout("ọ").glyphs.length > 1;
+  forget(font);
   const whole: Features | undefined = parts ? { ccmp: false } : undefined;
   return (tabular) => (tabular ? { ...whole, tnum: true } : whole);
 }
@@ -125,6 +126,10 @@ function fontOf(bytes: Uint8Array): Font {
   const known = parsed.get(bytes);
   const font = known ?? (create(bytes as Buffer) as Font);
   if (!known) parsed.set(bytes, font);
-  (font as unknown as { _glyphs: object })._glyphs = {};
+  forget(font);
   return font;
 }
+
+const forget = (font: Font): void => {
+  (font as unknown as { _glyphs: object })._glyphs = {};
+};

@@ -14,8 +14,11 @@ export function plain(inline: Inline): string {
   }
 }
 
-/** The words of a handout's lines, to see which letters it is made of. */
+/** The words of a handout's lines, to see which letters it is made of. A kind nobody knows has none, and is told where it is drawn. */
 export const allWords = (handout: Handout): string =>
-  [...[...sectionsIn(handout)].map(({ title }) => title), ...[...blocksIn(handout)].flatMap((block) => linesOf(block))]
+  [
+    ...[...sectionsIn(handout)].map(({ title }) => title),
+    ...[...blocksIn(handout)].flatMap((block) => linesOf(block) ?? []),
+  ]
     .map((line) => line.map(plain).join(""))
     .join("\n");
