@@ -41,8 +41,9 @@ export function agendaOf(plan: Plan, kinds: readonly VisitKind[]): Agenda {
   const discharged = plan.discharged.slice(0, 10);
   const clinician = clinicianOf(plan, kinds);
   const day = clinicDays(plan);
-  const on = known((number: number) => day(dayOf(discharged, number)));
-  const isIn = known((number: number) => clinician?.isIn(dayOf(discharged, number)) ?? true);
+  const written = known((number: number) => dayOf(discharged, number));
+  const on = known((number: number) => day(written(number)));
+  const isIn = known((number: number) => clinician?.isIn(written(number)) ?? true);
   const reaches = new Map<string, Reach>();
 
   const reach = (slot: Slot, minutes: number, waitsFor: string | null): Reach => {
@@ -60,8 +61,8 @@ export function agendaOf(plan: Plan, kinds: readonly VisitKind[]): Agenda {
   };
 
   return {
-    dayOf: (number) => dayOf(discharged, number),
-    numberOf: (written) => numberOf(discharged, written),
+    dayOf: written,
+    numberOf: (day) => numberOf(discharged, day),
     on,
     isIn,
     reach: (kind, slot) =>
