@@ -44,7 +44,12 @@ const western = [
 ].join("");
 
 const families = [
-  { name: "han", from: "noto-sans-sc/{}/NotoSansSC_{}.ttf", text: gb2312 + ascii + range(0xa0, 0xff) + range(0x2010, 0x2044), web: false },
+  {
+    name: "han",
+    from: "noto-sans-sc/{}/NotoSansSC_{}.ttf",
+    text: gb2312 + ascii + range(0xa0, 0xff) + range(0x2010, 0x2044),
+    web: false,
+  },
   { name: "latin", from: "noto-sans/{}/NotoSans_{}.ttf", text: western, web: true },
   { name: "arabic", from: "vazirmatn/{}/Vazirmatn_{}.ttf", text: null, web: true },
 ];

@@ -52,7 +52,8 @@ export async function readCase(
   firstLine: number,
   today: string,
 ): Promise<Case> {
-  if (!plan) return { name, plan: { value: null, problems: unread }, earlier: [], texts: [], language: "en", reviews: [] };
+  if (!plan)
+    return { name, plan: { value: null, problems: unread }, earlier: [], texts: [], language: "en", reviews: [] };
   const clinic = await readNamed(clinicPath(plan), folder);
   const prices = await readNamed(pricesPath({ plan, clinic: clinic?.value }), clinic ? dirname(clinic.path) : folder);
   const sources = { plan, clinic: clinic?.value, prices: prices?.value };

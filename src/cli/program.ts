@@ -40,10 +40,10 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
   for (const command of [
     buildCommand(done),
     checkCommand(done),
-      reviseCommand(done),
-      sendCommand(done),
-      topicsCommand(),
-      languagesCommand(done),
+    reviseCommand(done),
+    sendCommand(done),
+    topicsCommand(),
+    languagesCommand(done),
     schemaCommand(),
   ])
     program.addCommand(command);

@@ -2,7 +2,7 @@ import { type Outcome, type Problem, problem } from "#problems/problem.js";
 import type { Amount } from "../facts.js";
 import type { Asked } from "./asked.js";
 import { Exact, plain, told } from "./exact.js";
-import type { Form } from "./form.js";
+import type { Form } from "./made-up.js";
 import type { Step } from "./steps.js";
 
 /** What goes home and what is left of it after the last dose. */

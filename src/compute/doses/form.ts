@@ -1,21 +1,9 @@
 import type { PlannedMedicine } from "#plan/plan.js";
 import { type Outcome, problem } from "#problems/problem.js";
-import type { Amount } from "../facts.js";
 import type { Asked } from "./asked.js";
 import { Exact } from "./exact.js";
 import { insulinForm } from "./insulin.js";
-
-/** What the medicine is made up as. */
-export type Form = {
-  kind: "tablet" | "capsule" | "liquid" | "drops" | "ointment" | "spray" | "patch" | "insulin";
-  /** What is counted when it is given, and the least of it that can be measured out. */
-  unit: string;
-  step: Exact;
-  /** As it stands on the box, "375 mg" or "50 mg/mL"; null where the plan has only words for it. */
-  strength: Amount | null;
-  /** What a unit of it holds, "375 mg" or "50 mg". */
-  holds: Amount | null;
-};
+import type { Form } from "./made-up.js";
 
 const splits = { whole: "1", halves: "0.5", quarters: "0.25" };
 /** Syringes for small amounts are marked in tenths of a millilitre; common practice, no source. */

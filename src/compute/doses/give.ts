@@ -3,7 +3,7 @@ import type { Place } from "#problems/place.js";
 import { type Outcome, type Problem, problem } from "#problems/problem.js";
 import type { Amount, Medicine } from "../facts.js";
 import { Exact, percentFrom, plain, shown, told } from "./exact.js";
-import type { Form } from "./form.js";
+import type { Form } from "./made-up.js";
 import { orderedAmount } from "./ordered.js";
 import { isStep, toStep } from "./round.js";
 import type { Body } from "./surface.js";

@@ -2,7 +2,7 @@ import { type Outcome, problem } from "#problems/problem.js";
 import type { Amount } from "../facts.js";
 import type { Asked } from "./asked.js";
 import { Exact, told } from "./exact.js";
-import type { Form } from "./form.js";
+import type { Form } from "./made-up.js";
 
 /** Insulin syringes are marked in whole units; half units are hard to see (common practice, no source). */
 const step = "1";

@@ -2,7 +2,7 @@ import { type Problem, problem } from "#problems/problem.js";
 import type { MedicineRow } from "#tables/medicines.js";
 import type { Asked } from "./asked.js";
 import { Exact, plain, told } from "./exact.js";
-import type { Form } from "./form.js";
+import type { Form } from "./made-up.js";
 import type { Step } from "./steps.js";
 
 /** More than this at a time is more likely a slip of the strength; common practice, no source. */

@@ -2,7 +2,7 @@ import type { MedicineRow } from "#tables/medicines.js";
 import type { Statement } from "../facts.js";
 import type { Asked } from "./asked.js";
 import { told } from "./exact.js";
-import type { Form } from "./form.js";
+import type { Form } from "./made-up.js";
 
 /** What the owner is told of it: what the table says of this form and species. The clinician's own words go before ours. */
 export function statementsOf(asked: Asked, form: Form, said: MedicineRow["statements"]): Statement[] {

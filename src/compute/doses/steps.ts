@@ -1,8 +1,8 @@
 import { type Outcome, type Problem, problem } from "#problems/problem.js";
 import type { Asked } from "./asked.js";
 import { type Every, readEvery } from "./every.js";
-import type { Form } from "./form.js";
 import { type Giving, giving, type Order } from "./give.js";
+import type { Form } from "./made-up.js";
 
 /** One stretch of a course with the same dose. count: how many times it is given; path: where it was written. */
 export type Step = {
