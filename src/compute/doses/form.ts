@@ -1,5 +1,6 @@
 import type { PlannedMedicine } from "#plan/plan.js";
 import { type Outcome, problem } from "#problems/problem.js";
+import type { Amount } from "../facts.js";
 import type { Asked } from "./asked.js";
 import { Exact } from "./exact.js";
 import { insulinForm } from "./insulin.js";

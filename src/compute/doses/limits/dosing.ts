@@ -1,6 +1,6 @@
 import type { Regimen } from "#tables/medicines.js";
 import type { Asked } from "../asked.js";
-import type { Form } from "../form.js";
+import type { Form } from "../made-up.js";
 import type { Step } from "../steps.js";
 
 /** One step of a course as a rule sees it. days: up to its end; clinicDoses: given before it went home. */

@@ -1,7 +1,7 @@
 import { type Problem, problem } from "#problems/problem.js";
 import type { MedicineRow, Regimen } from "#tables/medicines.js";
 import type { Asked } from "../asked.js";
-import type { Form } from "../form.js";
+import type { Form } from "../made-up.js";
 import { ageUnknown, animalOutside } from "./animal.js";
 import { courseOutside, courseShort } from "./course.js";
 import { doseOutside } from "./dose.js";
