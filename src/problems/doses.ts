@@ -39,7 +39,7 @@ export const doseKinds = {
   "days-missing": stop<Of>(),
   "days-not-whole": stop<Of & { days: string }>(),
   "days-very-many": ask<Of & { days: number; most: number }>("medicine", "days"),
-  "medicine-runs-out": ask<Of & { left: string; needed: string }>(),
+  "medicine-runs-out": ask<Of & { left: string; needed: string }>("medicine"),
   "expires-before-end": stop<Of & { expires: { day: string }; last: { day: string } }>(),
   "label-lacks": note<{ medicines: readonly string[]; context: string; source: string }>(),
   "dispensed-too-little": stop<Of & { given: string; needed: string }>(),
