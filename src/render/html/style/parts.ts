@@ -73,9 +73,9 @@ tbody + tfoot tr:first-child > * { border-block-start: 2px solid var(--ink); }
   .wide td { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, max-content); gap: 1em; align-items: center; }
   .wide td:empty { display: none; }
   .wide .heading { display: block; color: var(--quiet); font-size: .89rem; }
-  .wide tr:has(.end) { display: flex; flex-wrap: wrap; gap: 0 .8em; }
+  .wide tr:has(.end) { display: flex; flex-wrap: wrap; align-items: end; gap: 0 .5em; }
   .wide tr:has(.end) > th { flex: 1 0 100%; }
-  .wide td.end { display: block; flex: 1 1 4.4rem; }
+  .wide tr:has(.end) > td { display: block; flex: 1 1 3.6rem; font-size: .89rem; }
   .wide tbody + tfoot { border-block-start: 2px solid var(--ink); }
 }
 

@@ -12,7 +12,7 @@ export const printStyle = `
   section.plain, footer { margin-block-start: 1.6rem; }
   h1, h2, h3 { break-after: avoid; }
   li, tr, .tickable, figure, .month, .signatures { break-inside: avoid; }
-  p:has(+ :is(ul, ol, table)) { break-after: avoid; }
+  p:has(+ :is(ul, ol, table, figure, .month, .signatures)) { break-after: avoid; }
   tfoot { display: table-row-group; }
   li { margin-block-end: .3em; }
   p { orphans: 3; widows: 3; }
