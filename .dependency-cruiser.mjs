@@ -9,8 +9,9 @@ const arrows = {
   locale: ["problems"],
   compose: ["compute/facts.ts", "handout", "locale", "problems"],
   render: ["handout", "problems"],
+  send: ["problems"],
   io: ["problems"],
-  cli: ["index.ts", "io", "problems"],
+  cli: ["index.ts", "io", "problems", "send"],
 };
 // A package with a strong opinion lives in one folder.
 const homes = { yaml: "plan", handlebars: "compose", pdfkit: "render/pdf" };

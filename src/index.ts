@@ -8,24 +8,27 @@ import { compose as composeHandout } from "#compose/compose.js";
 import { type Document, openTemplates, type Templates } from "#compose/templates.js";
 import { compute as computeFacts } from "#compute/compute.js";
 import type { Facts } from "#compute/facts.js";
+import { revise as revisePlan } from "#compute/revise/revise.js";
 import type { Handout } from "#handout/handout.js";
 import { languageName } from "#locale/language-name.js";
 import { type Locales, openLocales } from "#locale/locales.js";
 import { tellProblem } from "#locale/tell.js";
 import { speak } from "#locale/voice.js";
-import type { Plan } from "#plan/plan.js";
+import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import type { Outcome, Problem } from "#problems/problem.js";
 import { openTables, type Tables } from "#tables/tables.js";
 
+export { editPlan } from "#plan/edit-plan.js";
 export { planJsonSchema } from "#plan/json-schema.js";
 export { clinicPath, pricesPath, type Sources } from "#plan/read-clinic.js";
 export { readPlan } from "#plan/read-plan.js";
 export { staffLanguage } from "#plan/staff-language.js";
 export type { Source } from "#plan/text-of.js";
+export { mergeVisit } from "#plan/visit-entry.js";
 export { type Reason, settle } from "#problems/settle.js";
 export { reviseEvents } from "#render/calendar/revise.js";
 export { renderRecord as record } from "#render/record/record.js";
-export type { Document, Facts, Handout, Outcome, Plan, Problem };
+export type { Document, Edit, Facts, Handout, Outcome, Plan, Problem };
 
 /** Font files: TrueType for the page, WOFF2 for the screen. */
 export type Fonts = Record<"pdfRegular" | "pdfBold" | "webRegular" | "webBold", Uint8Array>;
@@ -69,8 +72,19 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
   return { value: { tables: tables.value, templates: templates.value, locales: locales.value, fonts }, problems };
 }
 
-/** What follows from the plan: dates, doses, money, fit and signs, each with its place. */
-export const compute = (plan: Plan, house: House): Outcome<Facts> => computeFacts(plan, house.tables);
+/**
+ * What follows from the plan: dates, doses, money, fit and signs, each with its place. earlier: the revisions before it, the
+ * oldest first, to tell what changed.
+ */
+export function compute(plan: Plan, house: House, earlier: readonly Plan[] = []): Outcome<Facts> {
+  let before: Facts | null = null;
+  for (const one of earlier) before = computeFacts(one, house.tables, before).value;
+  return computeFacts(plan, house.tables, before);
+}
+
+/** The next revision's changes to a plan's text, from a visit that took place. facts: those of the plan as it stands. */
+export const revise = (plan: Plan, facts: Facts, entry: VisitEntry, house: House): Outcome<Edit[]> =>
+  revisePlan(plan, facts, entry, house.tables.visits);
 
 /** The facts put into words: a document tree in one language (a BCP 47 tag). document: the handout, or its estimate alone. */
 export const compose = (

@@ -43,7 +43,7 @@ function refuseUnknown(asked: readonly string[], { house }: Desk, refuse: Refuse
 
 async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOptions): Promise<ExitCode> {
   const { format, largePrint: large = false, language, only, paper, staffLanguage: staffToo } = options;
-  const drawn = await draw(one.plan, desk.house, {
+  const drawn = await draw(one, desk.house, {
     formats: format,
     large,
     languages: language,

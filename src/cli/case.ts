@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { dirname, isAbsolute, join } from "node:path";
 import {
   clinicPath,
@@ -11,7 +12,8 @@ import {
 } from "#index.js";
 import { readLines } from "#io/read-lines.js";
 import { readSource } from "#io/read-source.js";
-import type { Problem } from "#problems/problem.js";
+import { placeOf } from "#problems/place.js";
+import { type Problem, problem } from "#problems/problem.js";
 
 /** A source, what it is, and where its first line stands on the user's side: a line of a stream has its own number. */
 export type Text = Source & { is: keyof Sources; firstLine: number };
@@ -21,6 +23,8 @@ export type Case = {
   /** As the user names it: "rex/plan.yaml", or "-:14" for a line of standard input. */
   name: string;
   plan: Outcome<Plan>;
+  /** The revisions before it, the oldest first. */
+  earlier: Plan[];
   /** The plan as it came, its clinic profile and its price list: to show lines of, and to keep the hash of. */
   texts: Text[];
   /** The language of the clinic's staff, as far as it is known. */
@@ -37,21 +41,24 @@ export async function* readCases(paths: readonly string[], today: string): Async
   }
 }
 
-async function readCase(
+export async function readCase(
   name: string,
   { value: plan, problems: unread }: Outcome<Source>,
   folder: string,
   firstLine: number,
   today: string,
 ): Promise<Case> {
-  if (!plan) return { name, plan: { value: null, problems: unread }, texts: [], language: "en" };
+  if (!plan) return { name, plan: { value: null, problems: unread }, earlier: [], texts: [], language: "en" };
   const clinic = await readNamed(clinicPath(plan), folder);
   const prices = await readNamed(pricesPath({ plan, clinic: clinic?.value }), clinic ? dirname(clinic.path) : folder);
   const sources = { plan, clinic: clinic?.value, prices: prices?.value };
   const read = readPlan(sources, { today });
+  const before = await readEarlier(read.value, folder, today);
+  const problems = [...[clinic, prices].reduce(tellUnread, read.problems), ...before.problems];
   return {
     name,
-    plan: { value: read.value, problems: [clinic, prices].reduce(tellUnread, read.problems) },
+    plan: { value: before.value && read.value, problems },
+    earlier: before.value ?? [],
     texts: [
       { ...plan, is: "plan", firstLine },
       ...(clinic?.value ? [{ ...clinic.value, is: "clinic" as const, firstLine: 1 }] : []),
@@ -59,6 +66,20 @@ async function readCase(
     ],
     language: staffLanguage(sources) ?? "en",
   };
+}
+
+/** The revisions before a plan, each as it was when the next was made from it. Problems: "earlier-missing", "earlier-changed". */
+async function readEarlier(plan: Plan | null, folder: string, today: string): Promise<Outcome<Plan[]>> {
+  if (!plan?.revises) return { value: [], problems: [] };
+  const at = placeOf(plan.places, "revises", "plan");
+  const path = isAbsolute(plan.revises.plan) ? plan.revises.plan : join(folder, plan.revises.plan);
+  const source = await readSource(path);
+  if (!source.value) return { value: null, problems: [problem("earlier-missing", at, { path })] };
+  if (createHash("sha256").update(source.value.bytes).digest("hex") !== plan.revises.sha256)
+    return { value: null, problems: [problem("earlier-changed", at, { path })] };
+  const before = await readCase(path, source, dirname(path), 1, today);
+  const unread = before.plan.value ? [] : before.plan.problems;
+  return { value: before.plan.value && [...before.earlier, before.plan.value], problems: unread };
 }
 
 /** A file that another names, looked for from that one's folder. path: as the user would write it. */

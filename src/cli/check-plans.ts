@@ -20,7 +20,7 @@ export async function checkPlans(plans: readonly string[], options: PlanOptions)
 
 /** As far as the words: what is drawn from them depends on the paper, and holds no more problems of the plan. */
 async function checkOne(desk: Desk, one: Case, { allow }: PlanOptions): Promise<ExitCode> {
-  const facts = await follow(one.plan, (plan) => compute(plan, desk.house));
+  const facts = await follow(one.plan, (plan) => compute(plan, desk.house, one.earlier));
   const handout = await follow(facts, (facts) => compose(facts, desk.house, { language: facts.owner.language }));
   const settled = settle(handout.problems, [...(one.plan.value?.allow ?? []), ...allow]);
   report(desk, one, settled);

@@ -6,10 +6,10 @@ import {
   type House,
   type Outcome,
   type OutputFile,
-  type Plan,
   type RenderOptions,
   render,
 } from "#index.js";
+import type { Case } from "./case.js";
 import { follow } from "./follow.js";
 
 /** The files of one plan in one language. asked: as the user or the plan says it; language: the words they are in. */
@@ -24,11 +24,11 @@ export type Wanted = Omit<RenderOptions, "paper"> & {
 
 /** Draws a plan in every language wanted. A problem that several of them meet is told once. */
 export async function draw(
-  plan: Outcome<Plan>,
+  { plan, earlier }: Pick<Case, "plan" | "earlier">,
   house: House,
   wanted: Wanted,
 ): Promise<Outcome<{ facts: Facts; drawn: Drawn[] }>> {
-  const facts = await follow(plan, (plan) => compute(plan, house));
+  const facts = await follow(plan, (plan) => compute(plan, house, earlier));
   const paper = wanted.paper ?? plan.value?.clinic.paper ?? "letter";
   const { value, problems } = await follow(facts, async (facts) => {
     const languages = wanted.languages.length > 0 ? wanted.languages : [facts.owner.language];

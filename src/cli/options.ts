@@ -17,6 +17,40 @@ export type BuildOptions = PlanOptions & {
   staffLanguage?: boolean;
 };
 
+export type SendOptions = {
+  smtp?: string;
+  dryRun?: boolean;
+  yes?: boolean;
+  tries: number;
+  wait: number;
+  timeout: number;
+  unsure: "leave" | "resend";
+  ledger?: string;
+  json?: boolean;
+};
+
+type Several = string[];
+
+/** What was entered by flags, before it is read. */
+export type ReviseFlags = Partial<
+  Record<
+    | "at"
+    | "discharge"
+    | "smell"
+    | "bandage"
+    | "pain"
+    | "decided"
+    | "every"
+    | "collarUntil"
+    | "weight"
+    | "charged"
+    | "paid",
+    string
+  > &
+    Record<"visit" | "tissue" | "did" | "course" | "booked" | "left" | "stop", Several>
+>;
+export type ReviseOptions = PlanOptions & ReviseFlags & { from?: string };
+
 export const planOptions = (): Option[] => [
   new Option(
     "--allow <CODE[:FOR]=reason>",

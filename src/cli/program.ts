@@ -4,7 +4,9 @@ import { buildCommand } from "./build.js";
 import { checkCommand } from "./check.js";
 import type { ExitCode } from "./exit-code.js";
 import { languagesCommand } from "./languages.js";
+import { reviseCommand } from "./revise.js";
 import { schemaCommand } from "./schema.js";
+import { sendCommand } from "./send.js";
 import { topicsCommand } from "./topics.js";
 
 const manual = `
@@ -14,6 +16,7 @@ Exit status:
   2  bad usage, or a file or folder that cannot be used
 
 Environment:
+  HEARTHSHEET_SMTP    the mail server of hearthsheet send
   NO_COLOR            if set, no colour on a terminal
   HEARTHSHEET_DEBUG   if set, show the stack of an unexpected error
 
@@ -34,7 +37,15 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
     .version(await version(), "-V, --version", "print the version")
     .helpCommand("help [command]", "tell about a command")
     .addHelpText("after", manual);
-  for (const command of [buildCommand(done), checkCommand(done), topicsCommand(), languagesCommand(), schemaCommand()])
+  for (const command of [
+    buildCommand(done),
+    checkCommand(done),
+    reviseCommand(done),
+    sendCommand(done),
+    topicsCommand(),
+    languagesCommand(),
+    schemaCommand(),
+  ])
     program.addCommand(command);
   for (const command of [program, ...program.commands])
     command

@@ -11,7 +11,12 @@ const evening = 18;
 const shortlyBefore = 60;
 
 /** The visits as a calendar shows them. Their summaries can be read over a shoulder, and so tell no diagnosis. */
-export const eventsOf = (page: Page): Event[] => page.view.course.visits.map((visit) => eventOf(page, visit));
+export const eventsOf = (page: Page): Event[] => [
+  ...page.view.course.visits.map((visit) => eventOf(page, visit)),
+  ...(page.view.changes?.gone ?? []).map(
+    (visit): Event => ({ ...eventOf(page, visit), status: "cancelled", alarms: [] }),
+  ),
+];
 
 export function eventOf(page: Page, visit: Visit): Event {
   const { view } = page;

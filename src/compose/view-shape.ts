@@ -53,6 +53,7 @@ export const viewShapes = {
     collar: "Collar",
     estimate: "Estimate",
     ahead: "Ahead",
+    changes: "Changes",
   },
   Sign: {
     urgency: "Urgency",
@@ -326,6 +327,7 @@ export const viewShapes = {
       },
     ],
     branches: ["Branch"],
+    earlier: "number",
     paid: "number",
     balance: "Span",
     credit: "number",
@@ -391,5 +393,34 @@ export const viewShapes = {
         from: "Clock",
       },
     ],
+  },
+  Changes: {
+    since: "Day",
+    visits: {
+      moved: [
+        {
+          visit: "Visit",
+          before: "Visit",
+        },
+      ],
+      added: ["Visit"],
+      cancelled: ["Visit"],
+    },
+    medicines: {
+      started: ["Medicine"],
+      stopped: ["Medicine"],
+      changed: ["Medicine"],
+    },
+    collar: {
+      event: "string",
+      day: "Day",
+    },
+    cost: {
+      before: "Span",
+      after: "Span",
+    },
+    any: "boolean",
+    gone: ["Visit"],
+    from: "Place",
   },
 };

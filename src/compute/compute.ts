@@ -4,6 +4,7 @@ import type { Plan } from "#plan/plan.js";
 import type { Outcome } from "#problems/problem.js";
 import type { Tables } from "#tables/tables.js";
 import { aheadOf } from "./calendar/ahead.js";
+import { changesOf } from "./changes.js";
 import { computeCollar } from "./collar/collar.js";
 import { contactsOf } from "./contacts.js";
 import { computeCosts } from "./costs/costs.js";
@@ -15,8 +16,11 @@ import { computeCare } from "./signs/care.js";
 import { toldIn } from "./told.js";
 import { computeVisits } from "./visits/visits.js";
 
-/** Everything that follows from a plan. Parts that something stops leave no facts at all: half a handout is none. */
-export function compute(plan: Plan, tables: Tables): Outcome<Facts> {
+/**
+ * Everything that follows from a plan. Parts that something stops leave no facts at all: half a handout is none.
+ * earlier: the facts of the revision it takes the place of.
+ */
+export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null): Outcome<Facts> {
   const care = computeCare(plan, tables.care);
   const course = computeVisits(plan, tables.visits);
   const doses = computeDoses(plan, tables.medicines);
@@ -35,7 +39,7 @@ export function compute(plan: Plan, tables: Tables): Outcome<Facts> {
 
   const facts: Facts = {
     caseId: caseId(plan),
-    revision: 0,
+    revision: plan.revision,
     zone: plan.clinic["time zone"],
     country: plan.clinic.country,
     discharged: plan.discharged,
@@ -60,8 +64,9 @@ export function compute(plan: Plan, tables: Tables): Outcome<Facts> {
     collar: collar.value,
     estimate: costs.value,
     ahead: aheadOf(plan, course.value, doses.value.medicines),
+    changes: null,
   };
-  return { value: facts, problems };
+  return { value: earlier ? { ...facts, changes: changesOf(earlier, facts, plan, tables.visits) } : facts, problems };
 }
 
 function patientOf({ patient, discharged }: Plan): Patient {

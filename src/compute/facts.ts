@@ -205,6 +205,8 @@ export type Estimate = {
   /** All that it has come to by the end of each day on which something is charged; the last is the total. */
   byDate: { day: Day; total: Span }[];
   branches: Branch[];
+  /** What everything before this paper came to; the total is what comes after. */
+  earlier: number;
   paid: number;
   /** What is left to pay; 0 where more was paid. */
   balance: Span;
@@ -252,6 +254,23 @@ export type Ahead = {
   parts: { part: DayPart; from: Clock }[];
 };
 
+// ---- a revision ---------------------------------------------------------------------------------------------------
+
+/** What is not as the paper before said; nothing else is new. Visits and money that only may come are not told. */
+export type Changes = {
+  /** The day of the paper before. */
+  since: Day;
+  visits: { moved: { visit: Visit; before: Visit }[]; added: Visit[]; cancelled: Visit[] };
+  medicines: { started: Medicine[]; stopped: Medicine[]; changed: Medicine[] };
+  collar: Collar["until"] | null;
+  /** Of the whole case, from its first day. */
+  cost: { before: Span; after: Span } | null;
+  any: boolean;
+  /** Every visit a calendar may still hold from an earlier paper, and that is not to be. */
+  gone: Visit[];
+  from: Place;
+};
+
 // ---- all of it ----------------------------------------------------------------------------------------------------
 
 export type Facts = {
@@ -281,4 +300,6 @@ export type Facts = {
   collar: Collar | null;
   estimate: Estimate | null;
   ahead: Ahead;
+  /** null on the first paper of a case. */
+  changes: Changes | null;
 };

@@ -15,3 +15,6 @@ export type Plan = Omit<Written, "clinic"> & { clinic: Clinic; places: Places };
 
 export type PlannedCare = Plan["care"][number];
 export type PlannedMedicine = NonNullable<Plan["medicines"]>[number];
+
+export type { Edit } from "./edit-plan.js";
+export type { VisitEntry } from "./visit-entry.js";

@@ -1,11 +1,12 @@
 import { z } from "zod";
 import { clinicSchema } from "./clinic-schema.js";
-import { price, shareOrAmount } from "./scalars/number.js";
+import { price, shareOrAmount, whole } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
 import { scalar } from "./scalars/scalar.js";
 import { email, language, longest, told, words } from "./scalars/text.js";
 import { birth, clock, localTime } from "./scalars/time.js";
 import { unavailable } from "./scalars/unavailable.js";
+import { visitDone } from "./visit-schema.js";
 
 const patient = z.strictObject({
   name: words,
@@ -100,6 +101,8 @@ const medicine = z.strictObject({
   first: z.union([clock, localTime]).optional().describe("When to give the first dose at home, if not worked out"),
   food: z.enum(["with", "without", "either"]).optional(),
   why: told.optional().describe("What it is for, in the owner's words"),
+  started: localTime.optional().describe("In a revision: when the paper that began it was handed out"),
+  left: give.optional().describe("In a revision: how much of it is in the house, counted"),
 });
 
 const collar = z.strictObject({
@@ -119,6 +122,7 @@ const discount = z.strictObject({
 
 const estimate = z.strictObject({
   paid: price.default("0"),
+  earlier: price.default("0").describe("In a revision: what everything before this visit's paper came to, taxes in"),
   deposit: shareOrAmount.optional().describe("Asked for beforehand, if not what the clinic always asks"),
   discounts: z.array(discount).max(20).default([]),
   items: z.array(words).max(60).describe("bandage change; sedation if needed; closure if done"),
@@ -136,12 +140,21 @@ const allowed = z.strictObject({
   reason: words,
 });
 
+/** The revision this one takes the place of. */
+const revises = z.strictObject({
+  plan: words.describe("Path of the earlier plan, from this file"),
+  sha256: z.string().regex(/^[0-9a-f]{64}$/),
+});
+
 /** The plan of one case: the single source of its types, its messages and its JSON Schema. */
 export const planSchema = z.strictObject({
   format: z.literal("hearthsheet/1"),
   clinic: z.union([z.string(), clinicSchema]).describe("Path of the clinic profile, from this file"),
   case: words.optional().describe("The clinic's own number for this case"),
-  discharged: localTime,
+  revision: whole.default(0).describe("0, and one more after each visit: hearthsheet revise writes it"),
+  revises: revises.optional(),
+  done: z.array(visitDone).max(100).default([]).describe("Visits that took place, the first one first"),
+  discharged: localTime.describe("When this paper is handed out"),
   clinician: words.optional(),
   patient,
   owner,

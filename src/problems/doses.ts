@@ -35,6 +35,7 @@ export const doseKinds = {
   "days-missing": stop<Of>(),
   "days-not-whole": stop<Of & { days: string }>(),
   "days-very-many": ask<Of & { days: number; most: number }>("medicine", "days"),
+  "medicine-runs-out": ask<Of & { left: string; needed: string }>(),
   "dispensed-too-little": stop<Of & { given: string; needed: string }>(),
   "dispensed-in-other-unit": stop<Of & { given: string; context: string }>(),
 

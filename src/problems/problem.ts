@@ -8,6 +8,8 @@ import type { Kind, Severity } from "./kind.js";
 import type { Place } from "./place.js";
 import { planKinds } from "./plan.js";
 import { renderKinds } from "./render.js";
+import { reviseKinds } from "./revise.js";
+import { sendKinds } from "./send.js";
 import { signKinds } from "./signs.js";
 import { tableKinds } from "./tables.js";
 import { translationKinds } from "./translation.js";
@@ -27,6 +29,8 @@ const kinds = {
   ...renderKinds,
   ...commandKinds,
   ...translationKinds,
+  ...sendKinds,
+  ...reviseKinds,
 };
 
 type Kinds = typeof kinds;

@@ -327,6 +327,7 @@ export const dog: Facts = {
   },
   estimate: {
     called: "estimate",
+    earlier: 0,
     discounts: [],
     visits: [],
     byDate: [
@@ -413,6 +414,7 @@ export const dog: Facts = {
     ],
     from: at(40),
   },
+  changes: null,
 };
 
 // ---- the cat ------------------------------------------------------------------------------------------------------
@@ -512,6 +514,7 @@ export const cat: Facts = {
   },
   estimate: {
     called: "estimate",
+    earlier: 0,
     discounts: [],
     visits: [],
     byDate: [
@@ -549,4 +552,5 @@ export const cat: Facts = {
     excluded: [],
     from: at(26),
   },
+  changes: null,
 };

@@ -46,6 +46,8 @@ export function planOf(given: Case): Plan {
   return {
     format: "hearthsheet/1",
     ...(given.clinician ? { clinician: given.clinician } : {}),
+    revision: 0,
+    done: [],
     discharged: given.discharged ?? "2026-03-02T16:30",
     patient: {
       name: "Bramble",

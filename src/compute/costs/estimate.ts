@@ -43,7 +43,8 @@ export function estimateOf(plan: Plan, counted: Countable, basis: Basis): Estima
   const total = summed((bill) => bill.total);
   const until = (day: string) => summed((bill) => (bill.day <= day ? bill.total : 0));
   const paid = toMinor(estimate?.paid ?? "0", digits);
-  const balance = mapSpan(total, (amount) => Math.max(0, amount - paid));
+  const earlier = toMinor(estimate?.earlier ?? "0", digits);
+  const balance = mapSpan(total, (amount) => Math.max(0, amount + earlier - paid));
   const deposit = estimate?.deposit ?? clinic.estimate?.deposit;
   const asked = deposit && partOf(total.likely, deposit, digits);
   const borne = taxes.filter((tax) => items.some(({ price }) => price.taxes.includes(tax)));
@@ -64,9 +65,10 @@ export function estimateOf(plan: Plan, counted: Countable, basis: Basis): Estima
     visits: visitCosts(charges, counted.course.visits, basis),
     byDate: [...new Set(bills.high.map(({ day }) => day))].map((day) => ({ day, total: until(day) })),
     branches: branchesOf(charges, basis),
+    earlier,
     paid,
     balance,
-    credit: Math.max(0, paid - total.low),
+    credit: Math.max(0, paid - earlier - total.low),
     deposit: asked === undefined ? null : { asked, due: Math.max(0, asked - paid) },
     cash: inCash(basis.cash, clinic, { total, balance }),
     ...termsOf(clinic, discharged, total.high, digits),

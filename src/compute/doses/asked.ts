@@ -15,6 +15,7 @@ export type Asked = {
   kg: Exact;
   /** Whole months of age on the day of discharge, the fewest that what is known of the birth allows. */
   months: number | null;
+  /** When the paper that began it was handed out: its days and doses are counted from there. */
   discharged: LocalTime;
   zone: string;
   household: Household;
@@ -34,7 +35,7 @@ export function askedOf(plan: Plan): Asked[] {
       species: patient.species,
       kg: kilograms(patient.weight),
       months: patient.born === undefined ? null : differenceInMonths(parseISO(discharged), latestBirth(patient.born)),
-      discharged,
+      discharged: planned.started ?? discharged,
       zone: clinic["time zone"],
       household: plan.household ?? clinic.household ?? usualHousehold,
       staffLanguage: clinic.language,

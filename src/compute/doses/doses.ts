@@ -3,12 +3,19 @@ import { type Outcome, problem, stops } from "#problems/problem.js";
 import type { MedicineRow } from "#tables/medicines.js";
 import type { Chart, Medicine } from "../facts.js";
 import { allergyProblems } from "./allergies.js";
-import { askedOf } from "./asked.js";
+import { type Asked, askedOf } from "./asked.js";
 import { chartOf } from "./chart.js";
 import { namedIn } from "./find.js";
+import { isOver, leftOf } from "./left.js";
 import { medicineOf } from "./medicine.js";
 import { neverGiven } from "./never.js";
 import { pairProblems } from "./pairs.js";
+
+/** What is left of a medicine that an earlier paper began. */
+const follow = (computed: Outcome<Medicine>, asked: Asked, now: string): Outcome<Medicine> => {
+  const left = computed.value && leftOf(computed.value, asked, now);
+  return left ? { value: left.value, problems: [...computed.problems, ...left.problems] } : computed;
+};
 
 /**
  * The medicines of a plan: what to give, when, how much goes home, and every rule that has something to say about it.
@@ -19,7 +26,7 @@ export function computeDoses(
   table: readonly MedicineRow[],
 ): Outcome<{ medicines: Medicine[]; chart: Chart | null }> {
   const named = askedOf(plan).map((asked) => ({ asked, rows: namedIn(asked.planned.name, table) }));
-  const computed = named.map(({ asked, rows }) => medicineOf(asked, rows[0] ?? null));
+  const computed = named.map(({ asked, rows }) => follow(medicineOf(asked, rows[0] ?? null), asked, plan.discharged));
   const unknown = named
     .filter(({ rows }) => rows.length === 0)
     .map(({ asked }) => problem("medicine-unknown", asked.at("name"), { given: asked.planned.name }));
@@ -29,7 +36,7 @@ export function computeDoses(
     ...unknown,
     ...computed.flatMap((outcome) => outcome.problems),
   ];
-  const medicines = computed.flatMap(({ value }) => value ?? []);
-  const whole = medicines.length === computed.length && !stops(problems);
+  const whole = computed.every(({ value }) => value) && !stops(problems);
+  const medicines = computed.flatMap(({ value }) => (value && !isOver(value) ? value : []));
   return { value: whole ? { medicines, chart: chartOf(medicines.flatMap(({ doses }) => doses)) } : null, problems };
 }

@@ -5,6 +5,7 @@ import type { Certainty, Purpose, Visit } from "../facts.js";
 import type { Agenda } from "./agenda.js";
 import type { Booking } from "./booked.js";
 import type { CourseModel } from "./course.js";
+import { doneCounts } from "./done.js";
 import type { Row } from "./rows.js";
 import type { Trip } from "./trips.js";
 
@@ -17,7 +18,8 @@ export function visitsOf(
   trips: readonly Trip[],
   bookings: ReadonlyMap<number, Booking>,
 ): Visit[] {
-  const numbers = new Map<string, number>();
+  // Visits that took place have the first numbers: one that is still to come keeps its own from paper to paper.
+  const numbers = new Map(doneCounts(plan.done, kinds).map(([kind, count]) => [`0:${kind}`, count]));
   const purposeOf = (row: Row): Purpose => {
     const key = `${row.care}:${row.kind}`;
     const number = (numbers.get(key) ?? 0) + 1;

@@ -71,3 +71,10 @@ export const yesNo = scalar({ title: "Yes or no", description: "yes or no", exam
   if (/^(no|false)$/i.test(text)) return false;
   return { fault: "not-a-choice", values: { given: text, near: [], choices: ["yes", "no"] } };
 });
+
+/** A whole number from 0, "3". */
+export const whole = scalar(
+  { title: "Whole number", description: "A whole number from 0", examples: ["0", "3"] },
+  (text): number | Fault =>
+    /^\d{1,4}$/.test(text) ? Number(text) : { fault: "number-unreadable", values: { given: text } },
+);

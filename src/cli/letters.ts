@@ -1,0 +1,53 @@
+import PostalMime from "postal-mime";
+import { languages, type Outcome, type Problem } from "#index.js";
+import { readPackage } from "#io/read-package.js";
+import { problem } from "#problems/problem.js";
+import { keyOf } from "#send/dispatch.js";
+import { outgoing } from "#send/outgoing.js";
+import type { Desk } from "./desk.js";
+
+/** A built e-mail, ready to go out. key: the person and revision, in the ledger. */
+export type Letter = {
+  folder: string;
+  key: string;
+  from: string;
+  to: string;
+  language: string;
+  review: "reviewed" | "unreviewed";
+  caseId: string;
+  revision: number;
+  bytes: Uint8Array;
+};
+
+/** The letter of a package, as its own headers tell whom it is to. */
+export async function readLetter(folder: string, { house }: Desk): Promise<Outcome<Letter>> {
+  const { value: built, problems } = await readPackage(folder);
+  if (!built) return { value: null, problems };
+  const mail = await PostalMime.parse(built.letter);
+  const at = { file: folder, line: 1, column: 1, length: 1 };
+  const refuse = (found: Problem): Outcome<Letter> => ({ value: null, problems: [found] });
+  const to = (mail.to ?? []).flatMap(({ address }) => address ?? []);
+  const [recipient] = to;
+  if (!recipient) return refuse(problem("letter-no-address", at, { path: folder }));
+  if (to.length > 1) return refuse(problem("letter-two-addresses", at, { path: folder }));
+  const header = mail.headers.find(({ key }) => key === "content-language")?.value ?? "";
+  const language = header.split(",")[0]?.trim() ?? "";
+  // The language the words were first written in needs no review.
+  const original = languages(house).some(({ tag, status }) => tag === language && status === "original");
+  const recorded = built.languages.find((one) => one.language === language)?.review;
+  const { caseId, revision } = built;
+  return {
+    value: {
+      folder,
+      key: keyOf({ caseId, revision, address: recipient }),
+      from: mail.from?.address ?? "",
+      to: recipient,
+      language,
+      review: original || recorded === "reviewed" ? "reviewed" : "unreviewed",
+      caseId,
+      revision,
+      bytes: outgoing(built.letter),
+    },
+    problems: [],
+  };
+}

@@ -1,0 +1,76 @@
+import { createHash } from "node:crypto";
+import { basename, dirname, join } from "node:path";
+import { compute, type Edit, editPlan, mergeVisit, revise, type Source } from "#index.js";
+import { readSource } from "#io/read-source.js";
+import { writeNew } from "#io/write-new.js";
+import { problem } from "#problems/problem.js";
+import { settle } from "#problems/settle.js";
+import { askVisit } from "./ask-visit.js";
+import { type Case, readCase } from "./case.js";
+import { type Desk, openDesk } from "./desk.js";
+import { type ExitCode, exitCodeOf } from "./exit-code.js";
+import { follow } from "./follow.js";
+import type { ReviseOptions } from "./options.js";
+import { report } from "./report.js";
+import { sayer } from "./say.js";
+import { visitOf } from "./visit-flags.js";
+
+const at = { file: "", line: 1, column: 1, length: 1 };
+
+/** Writes the next revision of a plan beside it. Nothing is written where something stops it, and nothing is written over. */
+export async function revisePlan(path: string, options: ReviseOptions): Promise<ExitCode> {
+  const desk = await openDesk(options);
+  const one = await readCase(path, await readSource(path), dirname(path), 1, options.today);
+  const entered = await enteredBy(options, desk);
+  // What the paper in force asked for was answered when it was built.
+  const facts = await follow({ value: one.plan.value, problems: [] }, (plan) => compute(plan, desk.house, one.earlier));
+  const unread = [...one.plan.problems, ...facts.problems].filter(({ severity }) => severity === "stop");
+  const edits = await follow(entered, (entry) =>
+    one.plan.value && facts.value
+      ? revise(one.plan.value, facts.value, entry, desk.house)
+      : { value: null, problems: [] },
+  );
+  const settled = settle([...unread, ...edits.problems], options.allow);
+  report(desk, one, settled);
+  if (!edits.value || !one.plan.value || settled.open.length > 0) return exitCodeOf(settled.open) || 1;
+  return write(desk, one, path, one.plan.value.revision + 1, edits.value);
+}
+
+async function enteredBy({ from, ...options }: ReviseOptions, desk: Desk): ReturnType<typeof mergeRead> {
+  const flags = visitOf(options);
+  if (from === undefined && Object.keys(flags).length === 0) return mergeRead(null, await askVisit(desk));
+  if (from === undefined) return mergeRead(null, flags);
+  const source = await readSource(from === "-" ? "/dev/stdin" : from, from);
+  return source.value ? mergeRead(source.value, flags) : { value: null, problems: source.problems };
+}
+
+const mergeRead = async (source: Source | null, flags: Record<string, unknown>) => mergeVisit(source, flags);
+
+async function write(
+  desk: Desk,
+  { texts }: Case,
+  path: string,
+  revision: number,
+  edits: readonly Edit[],
+): Promise<ExitCode> {
+  const [plan] = texts;
+  const say = sayer(desk);
+  if (!plan) return 2;
+  const sha256 = createHash("sha256").update(plan.bytes).digest("hex");
+  const text = editPlan(new TextDecoder().decode(plan.bytes), [
+    ...edits,
+    { path: ["revises"], value: { plan: basename(path), sha256 } },
+  ]);
+  const next = join(dirname(path), nameOf(basename(path), revision));
+  if (!(await writeNew(next, text))) {
+    say(problem("revise-exists", at, { path: next }));
+    return 2;
+  }
+  say(problem("revise-written", at, { path: next, revision }));
+  desk.terminal.out(next);
+  return 0;
+}
+
+/** "plan.yaml" -> "plan.r1.yaml" -> "plan.r2.yaml" */
+const nameOf = (name: string, revision: number): string =>
+  name.replace(/(?:\.r\d+)?(\.[^.]+)?$/, (_, ending: string | undefined) => `.r${revision}${ending ?? ""}`);

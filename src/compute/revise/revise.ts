@@ -1,0 +1,139 @@
+import { differenceInCalendarDays, parseISO } from "date-fns";
+import { Decimal } from "decimal.js";
+import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
+import { placeOf } from "#problems/place.js";
+import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
+import type { VisitKind } from "#tables/visits.js";
+import { minorDigits } from "../costs/money.js";
+import type { Facts, Visit } from "../facts.js";
+import { doneCounts, kindNamed } from "../visits/done.js";
+import { parseLine } from "../visits/language/parse-line.js";
+import { readLines } from "../visits/read-lines.js";
+import { restOf, type Turn } from "./course-lines.js";
+import { doesNotFit } from "./does-not-fit.js";
+import { medicineEdits } from "./medicine-edits.js";
+
+/**
+ * The changes that make the next revision of a plan from a visit: the visit is kept in it, and the course, the medicines and
+ * the money go on from there. facts: those of the plan as it stands. The plan itself is not changed.
+ */
+export function revise(plan: Plan, facts: Facts, entry: VisitEntry, kinds: readonly VisitKind[]): Outcome<Edit[]> {
+  const at = placeOf(plan.places);
+  const unknown = entry.visit.filter((words) => !kindNamed(words, kinds));
+  const problems: Problem[] = unknown.map((given) =>
+    problem("revise-visit-unknown", at, { given, known: kinds.map(({ words: [name = ""] }) => name) }),
+  );
+  if (entry.at <= plan.discharged)
+    problems.push(
+      problem("revise-not-after", at, { given: entry.at.replace("T", " "), before: plan.discharged.replace("T", " ") }),
+    );
+  const gap = entry.every === undefined ? null : gapOf(entry.every, kinds);
+  if (entry.every !== undefined && !gap) problems.push(problem("revise-gap-unreadable", at, { given: entry.every }));
+  if (stops(problems)) return { value: null, problems };
+
+  const was = entry.visit.flatMap((words) => kindNamed(words, kinds)?.id ?? []);
+  const elapsed = differenceInCalendarDays(parseISO(entry.at), parseISO(plan.discharged));
+  const turn: Turn = { elapsed, was, decided: entry.decided, gap };
+  const rests = plan.care.map((_, care) =>
+    restOf(
+      readLines(plan, kinds).lines.filter((line) => line.care === care),
+      turn,
+    ),
+  );
+  const courses = rests.map(({ course }, care) => (care === 0 && entry.course ? entry.course : course));
+  problems.push(...doesNotFit(plan, facts, entry, { was, missed: rests.flatMap(({ missed }) => missed) }));
+
+  const medicines = medicineEdits(plan, facts, entry);
+  problems.push(...medicines.problems);
+  const edits: Edit[] = [
+    { path: ["revision"], value: String(plan.revision + 1) },
+    { path: ["discharged"], value: spaced(entry.at) },
+    { path: ["done"], value: [...plan.done, entry].map(visitText) },
+    ...courses.map((course, care): Edit => ({ path: ["care", care, "course"], value: course })),
+    {
+      path: ["booked"],
+      value: [...plan.booked.filter((one) => one > entry.at), ...entry.booked].toSorted().map(spaced),
+    },
+    ...(entry.weight ? [{ path: ["patient", "weight"], value: amount(entry.weight) }] : []),
+    ...collarEdits(plan, entry),
+    ...moneyEdits(plan, facts, entry, visitOf(plan, facts, was, kinds)),
+    ...(medicines.value ?? []),
+  ];
+  return { value: stops(problems) ? null : edits, problems };
+}
+
+const spaced = (at: string): string => at.replace("T", " ");
+const amount = ({ value, unit }: { value: string; unit: string }): string => `${value} ${unit}`;
+
+/** "2-3 days", as a course line would say it. */
+function gapOf(every: string, kinds: readonly VisitKind[]): Turn["gap"] {
+  const at = { file: "visit", line: 1, column: 1, length: 1 };
+  const days = /^\d/.test(every) && !/[a-z]/i.test(every) ? `${every} days` : every;
+  const line = parseLine(`recheck every ${days} 1 times`, 0, at, {
+    kinds,
+    discharged: "2000-01-01",
+    going: null,
+  }).value;
+  return line?.repeats ? line.gap.value : null;
+}
+
+/** The visit as the plan keeps it. */
+function visitText(visit: Plan["done"][number]) {
+  const { at, visit: was, seen, did, decided, weight, charged, paid } = visit;
+  const looked = Object.entries(seen ?? {}).filter(([, value]) => value !== undefined && value.length > 0);
+  return {
+    at: spaced(at),
+    visit: was,
+    ...(looked.length > 0 ? { seen: Object.fromEntries(looked) } : {}),
+    ...(did.length > 0 ? { did } : {}),
+    decided,
+    ...(weight ? { weight: amount(weight) } : {}),
+    ...(charged === undefined ? {} : { charged }),
+    ...(paid === undefined ? {} : { paid }),
+  };
+}
+
+/** The visit of the course that this was: the next of its kind. */
+function visitOf(
+  { done }: Plan,
+  { course }: Facts,
+  [kind]: readonly string[],
+  kinds: readonly VisitKind[],
+): Visit | null {
+  const before = new Map(doneCounts(done, kinds)).get(kind ?? "") ?? 0;
+  const fits = ({ purposes }: Visit) => purposes.some((one) => one.kind === kind && one.number === before + 1);
+  return course.visits.find(fits) ?? null;
+}
+
+function collarEdits({ collar, discharged }: Plan, entry: VisitEntry): Edit[] {
+  const until = entry["collar until"] ?? collar?.until;
+  if (!collar || until === undefined) return [];
+  const over =
+    until === "off" || (/^\d{4}-/.test(until) && until <= entry.at.slice(0, 10) && until > discharged.slice(0, 10));
+  return over ? [{ path: ["collar"] }] : [{ path: ["collar", "until"], value: until }];
+}
+
+/** What was charged until now, what was paid, and the items that are still to come. */
+function moneyEdits(plan: Plan, { estimate: known }: Facts, entry: VisitEntry, visit: Visit | null): Edit[] {
+  const { estimate, clinic } = plan;
+  if (!estimate || !known) return [];
+  const digits = minorDigits(clinic.currency) ?? 2;
+  const unit = new Decimal(10).pow(digits);
+  const told = known.visits.find((one) => one.visit === visit?.id)?.amount.low ?? 0;
+  const charged = entry.charged === undefined ? new Decimal(told).div(unit) : new Decimal(plainMoney(entry.charged));
+  const earlier = new Decimal(known.earlier + known.today.low).div(unit).plus(charged);
+  const paid = new Decimal(plainMoney(estimate.paid)).plus(plainMoney(entry.paid ?? "0"));
+  const items = estimate.items.filter((_, i) => {
+    const line = known.lines[i];
+    const row = clinic.prices.find(({ item }) => item === line?.item);
+    const closed = entry.decided === "close" && row?.visit === "closure";
+    return !closed && (line?.when != null || row?.per === "visit" || row?.per === "day" || row?.visit !== undefined);
+  });
+  return [
+    { path: ["estimate", "earlier"], value: earlier.toFixed(digits) },
+    { path: ["estimate", "paid"], value: paid.toFixed(digits) },
+    { path: ["estimate", "items"], value: items },
+  ];
+}
+
+const plainMoney = (written: string): string => written.split(" ")[0] ?? "0";
