@@ -11,7 +11,7 @@ export const figure = ({ id, width, height, shapes, labels, alt, caption }: Figu
     {},
     s(
       "svg",
-      { viewBox: `0 0 ${width} ${height}`, width, height, role: "img", ariaLabelledBy: described },
+      { className: id, viewBox: `0 0 ${width} ${height}`, width, height, role: "img", ariaLabelledBy: described },
       s("desc", { id: described }, alt),
       shapes.map(shape),
       labels.map(label),
