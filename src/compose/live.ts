@@ -1,11 +1,12 @@
-import type { Clock, DayPart, Dose, Facts, LocalTime, Visit } from "#compute/facts.js";
+import type { Clock, DayPart, Facts, LocalTime, Visit } from "#compute/facts.js";
 import type { Live, Moment, Ring } from "#handout/live.js";
 import { wordsOf } from "#handout/walk.js";
 import { doseId } from "./blocks/chart.js";
+import { doseWords } from "./dose-words.js";
 import { betweenOn } from "./helpers/values.js";
 import { purposesOf } from "./helpers/words.js";
 import { lineOf } from "./inlines.js";
-import { amountOn, type Page } from "./page.js";
+import type { Page } from "./page.js";
 import { wordsAloneOn as plain } from "./words-alone.js";
 
 /** Every sentence a page on a screen may choose by the clock. */
@@ -19,13 +20,13 @@ export function liveOn(page: Page): Live {
     week: weekOn(page),
     shut: ahead.shut,
     ring: { open: ringOn(page, contacts, "open"), closed: ringOn(page, contacts, "after-hours") },
-    doses: scheduled.flatMap(({ doses, food, name }) =>
-      doses.map((dose) => ({
+    doses: scheduled.flatMap((medicine) =>
+      medicine.doses.map((dose) => ({
         id: doseId(dose),
         medicine: dose.medicine,
         at: dose.at,
         when: momentOn(page, dose.at),
-        text: plain(page, `screen:dose.${food ?? "either"}`, { medicine: name, dose: amountOf(page, dose) }),
+        text: doseWords(page, medicine, dose),
       })),
     ),
     parts: ahead.parts.map(({ part, from }) => ({ from, title: titleOf(page, part), steps: stepsOn(page, part) })),
@@ -36,7 +37,6 @@ export function liveOn(page: Page): Live {
   };
 }
 
-const amountOf = (page: Page, { give }: Dose): string => amountOn(page, give);
 const titleOf = (page: Page, part: DayPart): string => page.voice.capital(plain(page, `handout:home.part.${part}`));
 
 function weekOn(page: Page): Live["week"] {

@@ -1,6 +1,7 @@
 import type { Sign } from "#compute/facts.js";
+import { doseWords } from "./dose-words.js";
 import { betweenOn } from "./helpers/values.js";
-import { amountOn, type Page } from "./page.js";
+import type { Page } from "./page.js";
 import { wordsAloneOn as plain } from "./words-alone.js";
 
 /** A short message has room for so many signs; it says that the papers tell more. */
@@ -28,12 +29,7 @@ const words = (page: Page, { id, values }: Sign): string => plain(page, `stateme
 
 function next(page: Page): string {
   const { due, next } = page.view;
-  const doses = due.map(({ dose, medicine }) =>
-    plain(page, `screen:dose.${medicine.food ?? "either"}`, {
-      medicine: medicine.name,
-      dose: amountOn(page, dose.give),
-    }),
-  );
+  const doses = due.map(({ dose, medicine }) => doseWords(page, medicine, dose));
   const { visit } = next;
   const parts = [
     ...(next.dose

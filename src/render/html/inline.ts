@@ -20,9 +20,9 @@ const inline = (node: Inline): ElementContent => {
     case "when":
       return when(node);
     case "dose":
-      return h("strong.value", {}, node.text);
+      return h("strong", {}, node.text);
     case "money":
-      return h("span.value", {}, node.text);
+      return h("span", {}, node.text);
     case "phone":
       return phone(node);
     case "email":

@@ -1,7 +1,6 @@
 /** Links, lists, boxes to tick, tables, months, drawings and lines to sign on. */
 export const partsStyle = `
 time, data { unicode-bidi: isolate; }
-.value { display: inline-block; max-inline-size: 100%; }
 .phone, .email { display: inline-block; max-inline-size: 100%; padding-block: .15em; overflow-wrap: anywhere; }
 .phone { font-weight: 700; }
 .ring > .phone {
