@@ -1,4 +1,5 @@
 import type { Block, Cell, Inline, Item, Leaf, Paragraph as Written } from "#handout/handout.js";
+import { leavesOf } from "#handout/walk.js";
 import type { Holes } from "./holes.js";
 import { inlinesOf } from "./inlines.js";
 import type { Content, MarkdownList, MarkdownTable, Paragraph } from "./markdown.js";
@@ -60,11 +61,7 @@ function itemOf([first, ...rest]: Paragraph[], ticked: boolean, holes: Holes): I
 
 /** The `:::column`s inside `::::columns`; what stands between them belongs to none and is a column of its own. */
 const columnsOf = (children: readonly Content[], holes: Holes): Leaf[][] =>
-  children
-    .map((child) =>
-      blocksOf([child], holes).flatMap((block) => (block.kind === "columns" ? block.columns.flat() : [block])),
-    )
-    .filter((blocks) => blocks.length > 0);
+  children.map((child) => blocksOf([child], holes).flatMap(leavesOf)).filter((blocks) => blocks.length > 0);
 
 const space: Inline = { kind: "text", text: " " };
 

@@ -11,13 +11,15 @@ export function* sectionsIn(handout: Pick<Handout, "sections">): Generator<Secti
   yield* parts(handout.sections);
 }
 
+/** The blocks of a block that hold no other: itself, or what stands in its columns. */
+export const leavesOf = (block: Block): Leaf[] => (block.kind === "columns" ? block.columns.flat() : [block]);
+
 /** Every block that holds no other, in the order of the page. */
 export function* blocksIn(handout: Pick<Handout, "sections">): Generator<Leaf> {
   const within = function* (blocks: readonly (Block | Section)[]): Generator<Leaf> {
     for (const block of blocks)
       if (block.kind === "section") yield* within(block.blocks);
-      else if (block.kind === "columns") yield* within(block.columns.flat());
-      else yield block;
+      else yield* leavesOf(block);
   };
   yield* within(handout.sections);
 }

@@ -4,8 +4,6 @@ import { plainSpaces } from "./spaces.js";
 const instant = (local: string): Date => new Date(`${local.length === 10 ? `${local}T00:00` : local}Z`);
 const onDay = (clock: string): Date => instant(`2000-01-01T${clock}`);
 
-export type Dates = ReturnType<typeof datesOf>;
-
 /** Days ("2026-03-03"), times ("09:30") and both ("2026-03-03T09:30") in the words of CLDR. */
 export function datesOf(tag: string) {
   const style = (options: Intl.DateTimeFormatOptions) =>

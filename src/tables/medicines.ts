@@ -116,7 +116,6 @@ const file = z
   });
 
 export type Regimen = z.output<typeof regimen>;
-export type NotWith = z.output<typeof notWith>;
 type MedicineGroup = Pick<z.output<typeof group>, "id" | "names">;
 /** A medicine with what its groups add to it; groups[0] is the one it is worded by. */
 export type MedicineRow = Omit<z.output<typeof medicine>, "groups"> & { groups: MedicineGroup[] };

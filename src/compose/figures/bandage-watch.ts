@@ -31,7 +31,7 @@ export function bandageWatchOn(page: Page): Figure | null {
       ...[well, wet].flatMap((spot) => placed([...drawn.holds, ...drawn.bandage], spot)),
       ...drops(wet),
       ...placed(drawn.holds, slipped),
-      { path: movedPath(drawn.where, slipped), fill: "none", stroke: "ink", width: 1, dashed: true },
+      { path: movedPath(drawn.bandage[0].path, slipped), fill: "none", stroke: "ink", width: 1, dashed: true },
       ...placed(drawn.bandage, { ...slipped, ...drawn.slips(slipped) }),
     ],
     labels: [words("well"), words("wet"), words("slipped")].map(label),

@@ -17,11 +17,7 @@ export function labelLacks(plan: Plan, rules: readonly LabelRule[]): Problem[] {
   const at = {
     clinician: placeOf(places),
     "owner-address": placeOf(places, "owner"),
-    expiry: placeOf(
-      places,
-      "medicines",
-      medicines.findIndex((one) => one === undated[0]),
-    ),
+    expiry: placeOf(places, "medicines", medicines.findIndex(({ expires }) => expires === undefined)),
   };
   return rule.needs
     .filter((need) => lacking[need].length > 0)

@@ -65,13 +65,6 @@ export const shareOrAmount = scalar(
   },
 );
 
-/** yes or no. */
-export const yesNo = scalar({ title: "Yes or no", description: "yes or no", examples: ["yes", "no"] }, (text) => {
-  if (/^(yes|true)$/i.test(text)) return true;
-  if (/^(no|false)$/i.test(text)) return false;
-  return { fault: "not-a-choice", values: { given: text, near: [], choices: ["yes", "no"] } };
-});
-
 /** A whole number from 0, "3". */
 export const whole = scalar(
   { title: "Whole number", description: "A whole number from 0", examples: ["0", "3"] },

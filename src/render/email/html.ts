@@ -1,7 +1,7 @@
 import { toHtml } from "hast-util-to-html";
 import { h } from "hastscript";
-import type { Block, Inline, Leaf, Letter, LetterPart, Section } from "#handout/handout.js";
-import { linesOf } from "#handout/walk.js";
+import type { Inline, Leaf, Letter, LetterPart, Section } from "#handout/handout.js";
+import { leavesOf, linesOf } from "#handout/walk.js";
 
 /** Mail programs drop style sheets: what a reader needs is on the elements. */
 const page = "font-family: sans-serif; font-size: 17px; line-height: 1.5; max-width: 38em";
@@ -32,8 +32,6 @@ const sectionOf = ({ title, blocks }: Section): Nodes => [
   h("h1", { style: "font-size: 22px" }, title.map(inlineOf)),
   ...blocks.flatMap((block) => (block.kind === "section" ? sectionOf(block) : leavesOf(block).map(leafOf))),
 ];
-
-const leavesOf = (block: Block): Leaf[] => (block.kind === "columns" ? block.columns.flat() : [block]);
 
 function leafOf(block: Leaf) {
   const lines = linesOf(block).map((inlines) => inlines.map(inlineOf));

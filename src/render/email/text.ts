@@ -1,5 +1,5 @@
-import type { Block, Leaf, Letter, LetterPart, Section } from "#handout/handout.js";
-import { linesOf, wordsOf } from "#handout/walk.js";
+import type { Leaf, Letter, LetterPart, Section } from "#handout/handout.js";
+import { leavesOf, linesOf, wordsOf } from "#handout/walk.js";
 
 /** The letter as plain text, each language under the one before. Readers wrap it themselves. */
 export const textOf = ({ parts }: Letter): string => `${parts.map(partOf).join("\r\n\r\n----\r\n\r\n")}\r\n`;
@@ -11,8 +11,6 @@ const sectionOf = ({ title, blocks }: Section): string[] => [
   wordsOf(title),
   ...blocks.flatMap((block) => (block.kind === "section" ? sectionOf(block) : leavesOf(block).map(leafOf))),
 ];
-
-const leavesOf = (block: Block): Leaf[] => (block.kind === "columns" ? block.columns.flat() : [block]);
 
 function leafOf(block: Leaf): string {
   const mark = block.kind === "list" ? "- " : "";

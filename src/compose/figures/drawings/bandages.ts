@@ -1,7 +1,7 @@
 import type { Spot, Stroke } from "./stroke.js";
 
-/** A bandage as it is drawn: what holds it stays, the bandage itself slips; where: its outline. */
-export type Drawn = { holds: Stroke[]; bandage: Stroke[]; where: string; slips: (from: Spot) => Spot };
+/** A bandage as it is drawn: what holds it stays, the bandage itself slips; its first stroke is its outline. */
+export type Drawn = { holds: Stroke[]; bandage: [Stroke, ...Stroke[]]; slips: (from: Spot) => Spot };
 
 /** A pad held by ties through loops of thread, its middle at 0, 0. */
 export const tieOver: Drawn = {
@@ -19,8 +19,6 @@ export const tieOver: Drawn = {
     },
     { path: "M-24 -24L-8 24L8 -24L24 24M24 -24L8 24L-8 -24L-24 24", width: 1.1 },
   ],
-  where:
-    "M-26 -18C-17.3 -18.7 -8.7 -20 0 -20C8.7 -20 17.3 -18.7 26 -18C26.7 -12 28 -6 28 0C28 6 26.7 12 26 18C17.3 18.7 8.7 20 0 20C-8.7 20 -17.3 18.7 -26 18C-26.7 12 -28 6 -28 0C-28 -6 -26.7 -12 -26 -18Z",
   slips: ({ x, y }) => ({ x: x + 16, y: y + 12, turn: 24 }),
 };
 
@@ -41,8 +39,6 @@ export const legWrap: Drawn = {
     },
     { path: "M-9 -18L20 -24M-9 -6L20 -13M-9 6L19 -1M-9 18L18 11", width: 1 },
   ],
-  where:
-    "M-10 -30C-5 -29 -0.2 -27 5 -27C10.2 -27 15.7 -29 21 -30C20.3 -21.3 19.5 -12.7 19 -4C18.5 4.7 18.3 13.3 18 22C13.3 23 8.7 25 4 25C-0.7 25 -5.3 23 -10 22C-9.3 13.3 -8 4.7 -8 -4C-8 -12.7 -9.3 -21.3 -10 -30Z",
   slips: ({ x, y }) => ({ x: x - 1, y: y + 20 }),
 };
 

@@ -8,10 +8,9 @@ export type Spot = { x: number; y: number; scale?: number; mirror?: number; turn
 
 /** Strokes as shapes of a figure, at a spot; turn: degrees clockwise about 0, 0. */
 export const placed = (strokes: readonly Stroke[], spot: Spot): Shape[] =>
-  strokes.map(({ path, width, fill }): Shape => {
-    const moved = movedPath(path, spot);
-    return { path: moved, fill: fill ?? "none", stroke: "ink", width };
-  });
+  strokes.map(
+    ({ path, width, fill }): Shape => ({ path: movedPath(path, spot), fill: fill ?? "none", stroke: "ink", width }),
+  );
 
 export function movedPath(path: string, spot: Spot): string {
   return path.replace(/(-?\d+(?:\.\d+)?) (-?\d+(?:\.\d+)?)/g, (_, x: string, y: string) => {
