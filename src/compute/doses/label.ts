@@ -17,7 +17,11 @@ export function labelLacks(plan: Plan, rules: readonly LabelRule[]): Problem[] {
   const at = {
     clinician: placeOf(places),
     "owner-address": placeOf(places, "owner"),
-    expiry: placeOf(places, "medicines", medicines.findIndex(({ expires }) => expires === undefined)),
+    expiry: placeOf(
+      places,
+      "medicines",
+      medicines.findIndex(({ expires }) => expires === undefined),
+    ),
   };
   return rule.needs
     .filter((need) => lacking[need].length > 0)

@@ -1,0 +1,74 @@
+import { execFileSync } from "node:child_process";
+import ICAL from "ical.js";
+import { describe, expect, test } from "vitest";
+import type { Handout } from "#handout/handout.js";
+import { wordsOf } from "#handout/walk.js";
+import { render } from "#index.js";
+import { tool } from "../pdf/help.js";
+import { everyExample, factsOf, handoutOf, house, whole } from "./examples.js";
+
+ICAL.design.strict = true;
+// NAME is RFC 7986's, 5.1, which ical.js 2 does not know: it is TEXT.
+ICAL.design.icalendar.property["name"] = { defaultType: "text" };
+
+const bare = (words: string): string => words.replace(/\s/g, "");
+const cuts = (["letter", "a4"] as const).flatMap((paper) => [false, true].map((large) => ({ paper, large })));
+
+/** The files that are handed over, read by programs that are not ours. */
+describe.each(everyExample)("%s in %s", (name, language) => {
+  const handout = handoutOf(factsOf(name), language);
+  const file = async (format: "pdf" | "ics", cut: (typeof cuts)[number] = { paper: "letter", large: false }) =>
+    whole(await render(handout, house, { ...cut, formats: [format] }))[0]?.bytes ?? new Uint8Array();
+
+  test.each(cuts)("the PDF is sound to qpdf: $paper, large $large", async (cut) => {
+    expect(tool("qpdf", ["--check", "FILE"], await file("pdf", cut)).status).toBe(0);
+  });
+
+  test("its structure, as poppler reads it, has every section in the order of the handout", async () => {
+    const { out } = tool("pdfinfo", ["-struct-text", "FILE"], await file("pdf"));
+    const read = bare(out.replace(/^\s*\w+( \([^)]*\))?$/gm, "").replaceAll('"', ""));
+    let from = 0;
+    for (const { title } of handout.sections) {
+      const at = read.indexOf(bare(wordsOf(title)), from);
+      expect(at, wordsOf(title)).toBeGreaterThanOrEqual(from);
+      from = at + 1;
+    }
+  });
+
+  test("page one tells whom to ring, what comes next and every sign of the first list to go for", async () => {
+    const { out } = tool("pdftotext", ["-l", "1", "FILE", "-"], await file("pdf"));
+    const page = bare(out);
+    for (const words of urgentWords(handout)) expect(page).toContain(bare(words));
+  });
+
+  test("the calendar is read by ical.js in strict mode and by python3-icalendar, with the same visits", async () => {
+    const text = new TextDecoder().decode(await file("ics"));
+    const events = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents("vevent");
+    const uids = handout.events.map(({ uid }) => uid);
+    expect(uids.length).toBeGreaterThan(0);
+    expect(events.map((event) => event.getFirstPropertyValue("uid"))).toEqual(uids);
+    const python = JSON.parse(
+      execFileSync("/usr/bin/python3", ["tests/calendar/read.py"], { input: text, encoding: "utf8" }),
+    );
+    expect(python.errors).toEqual([]);
+    expect(python.events.map(({ uid }: { uid: string }) => uid)).toEqual(uids);
+  });
+});
+
+/** Phones, dates and doses of the first two sections, and each sign of the first list to go for. */
+function urgentWords({ sections }: Handout): string[] {
+  const inside = (id: string) => JSON.stringify(sections.find((section) => section.id === id) ?? {});
+  const values = ["ring", "next"].flatMap((id) => {
+    const found: string[] = [];
+    JSON.parse(inside(id), (_, node) => {
+      if (["phone", "when", "dose"].includes(node?.kind)) found.push(node.text);
+      return node;
+    });
+    return found;
+  });
+  const list = sections.find(({ id }) => id === "go-now")?.blocks.find((block) => block.kind === "list");
+  const signs = list?.kind === "list" ? list.items.map(({ inlines }) => wordsOf(inlines)) : [];
+  expect(values.length).toBeGreaterThanOrEqual(4);
+  expect(signs.length).toBeGreaterThanOrEqual(3);
+  return [...values, ...signs];
+}
