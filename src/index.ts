@@ -13,6 +13,7 @@ import type { Handout } from "#handout/handout.js";
 import { guardTranslation } from "#locale/guards/guards.js";
 import { languageName } from "#locale/language-name.js";
 import { type Locales, openLocales } from "#locale/locales.js";
+import { matchLanguage } from "#locale/match.js";
 import { withClinicReview } from "#locale/status/clinic-review.js";
 import type { ClinicReview } from "#locale/status/kinds.js";
 import { type LanguageStatus, statusOf } from "#locale/status/status.js";
@@ -100,7 +101,7 @@ export const revise = (plan: Plan, facts: Facts, entry: VisitEntry, house: House
   revisePlan(plan, facts, entry, house.tables.visits);
 
 /**
- * The facts put into words: a document tree in one language (a BCP 47 tag). document: the handout, or its estimate alone;
+ * The facts put into words: a document tree in one language. document: the handout, or its estimate alone;
  * reviews: what the clinic has read itself, so that the page need not say that nobody has.
  */
 export const compose = (
@@ -117,9 +118,9 @@ export const compose = (
     locales: house.locales,
   });
 
-/** staffToo: the e-mail also says it in the language of the clinic's staff. */
+/** language: a BCP 47 tag, or several in the order the owner reads them. staffToo: the e-mail also says it in the language of the clinic's staff. */
 export type ComposeOptions = {
-  language: string;
+  language: string | readonly string[];
   document?: Document | undefined;
   staffToo?: boolean | undefined;
   reviews?: readonly ClinicReview[] | undefined;
@@ -215,6 +216,9 @@ export const languages = (house: House, reviews: readonly ClinicReview[] = []): 
     name: languageName(tag, tag),
     ...statusOf(house.locales, tag, reviews),
   }));
+
+/** The language a handout asked for in some language would be written in, "pt-BR" for "pt-PT"; null where there is none. */
+export const speaks = ({ locales }: House, asked: string): string | null => matchLanguage(asked, locales.tags);
 
 /** What is wrong with a language as a translation, each with its place in its file; nothing in one that is whole. */
 export const guardLanguage = (house: House, tag: string): Problem[] => guardTranslation(house.locales, tag);

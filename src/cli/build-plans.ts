@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { languages } from "#index.js";
+import { languages, speaks } from "#index.js";
 import { writeWhole } from "#io/write-whole.js";
 import { type Settled, settle } from "#problems/settle.js";
 import { type Case, readCases } from "./case.js";
@@ -35,10 +35,10 @@ export async function buildPlans(plans: readonly string[], options: BuildOptions
 
 /** A language that was asked for by hand is built, or it is an error: never quietly another. */
 function refuseUnknown(asked: readonly string[], { house }: Desk, refuse: Refuse): void {
+  const unknown = asked.find((language) => speaks(house, language) === null);
+  if (unknown === undefined) return;
   const have = languages(house).map(({ tag }) => tag);
-  const unknown = asked.find((language) => !have.some((tag) => `${language}-`.startsWith(`${tag}-`)));
-  if (unknown !== undefined)
-    refuse(`error: there are no words in the language '${unknown}'. There are: ${have.join(", ")}.`);
+  refuse(`error: there are no words in the language '${unknown}'. There are: ${have.join(", ")}.`);
 }
 
 async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOptions): Promise<ExitCode> {

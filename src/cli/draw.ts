@@ -33,7 +33,7 @@ export async function draw(
   const facts = await follow(plan, (plan) => compute(plan, house, earlier));
   const paper = wanted.paper ?? plan.value?.clinic.paper ?? "letter";
   const { value, problems } = await follow(facts, async (facts) => {
-    const languages = wanted.languages.length > 0 ? wanted.languages : [facts.owner.language];
+    const languages = wanted.languages.length > 0 ? wanted.languages : [facts.owner.languages];
     const drawn = await Promise.all(languages.map((asked) => drawOne(facts, house, asked, { ...wanted, paper })));
     const done = drawn.flatMap(({ value }) => value ?? []);
     return {
@@ -47,12 +47,13 @@ export async function draw(
 async function drawOne(
   facts: Facts,
   house: House,
-  asked: string,
+  asked: string | readonly string[],
   options: Wanted & RenderOptions,
 ): Promise<Outcome<Drawn>> {
   const { document, reviews, staffToo } = options;
   const handout = compose(facts, house, { language: asked, document, reviews, staffToo });
   const files = await follow(handout, (handout) => render(handout, house, options));
-  const language = handout.value?.language ?? asked;
-  return { value: files.value && { asked, language, files: files.value }, problems: files.problems };
+  const [first = "en"] = [asked].flat();
+  const language = handout.value?.language ?? first;
+  return { value: files.value && { asked: first, language, files: files.value }, problems: files.problems };
 }

@@ -1,4 +1,5 @@
 import type { Locales, Messages } from "#locale/locales.js";
+import { baseOf } from "#locale/source.js";
 import { placeholders } from "#locale/words.js";
 import { nearest } from "#problems/near.js";
 import type { Place } from "#problems/place.js";
@@ -19,7 +20,7 @@ export function checkWords(
   at: Place,
 ): Problem[] {
   return locales.tags.flatMap((language) => {
-    const messages = flat(locales.messages[language] ?? {});
+    const messages = wordsOf(locales, language);
     const forms = formsOf(messages, key);
     const missing = (contexts ?? []).filter((context) => !has(forms, key) && !has(forms, `${key}_${context}`));
     if (forms.length === 0 || missing.length > 0) {
@@ -43,6 +44,12 @@ const formsOf = (messages: Map<string, string>, key: string): string[] =>
 
 const has = (forms: string[], key: string): boolean =>
   forms.includes(key) || plurals.some((plural) => forms.includes(`${key}_${plural}`));
+
+/** All that a language says: a variant ("en-GB") says the rest as its base does. */
+function wordsOf(locales: Locales, language: string): Map<string, string> {
+  const base = baseOf(language, locales.tags);
+  return new Map([...(base ? wordsOf(locales, base) : []), ...flat(locales.messages[language] ?? {})]);
+}
 
 /** Messages by whole key, "handout:ring.title". */
 function flat(namespaces: Record<string, Messages>): Map<string, string> {

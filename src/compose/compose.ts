@@ -1,5 +1,6 @@
 import type { Facts } from "#compute/facts.js";
 import type { Handout } from "#handout/handout.js";
+import { chooseLanguage } from "#locale/choose.js";
 import type { Locales } from "#locale/locales.js";
 import type { ClinicReview } from "#locale/status/kinds.js";
 import { statusOf } from "#locale/status/status.js";
@@ -16,9 +17,12 @@ import { sectionsOf } from "./sections.js";
 import type { Document, Templates } from "./templates.js";
 import { viewOf } from "./view.js";
 
-/** staffToo: the letter also says it in the language of the clinic's staff. reviews: what the clinic itself has read. */
+/**
+ * language: a tag, or several in the order the owner reads them. staffToo: the letter also says it in the language of the
+ * clinic's staff. reviews: what the clinic itself has read.
+ */
 export type ComposeOptions = {
-  language: string;
+  language: string | readonly string[];
   document?: Document;
   staffToo?: boolean;
   templates: Templates;
@@ -27,8 +31,8 @@ export type ComposeOptions = {
 };
 
 /**
- * Words the facts in one language. A language nobody has put into words yet is answered in English, and the page and the
- * problems say so. Words that are missing stop it: half a sentence is none. The estimate alone has no visits to put in a
+ * Words the facts in one language. For one that nobody has put into words yet another stands in (chooseLanguage), and the page
+ * and the problems say so. Words that are missing stop it: half a sentence is none. The estimate alone has no visits to put in a
  * calendar; a plan without an estimate has none: "estimate-missing".
  */
 export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout> {
@@ -40,9 +44,14 @@ export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout>
     if (!told.has(key)) problems.push(found);
     told.add(key);
   };
-  const voice = speak(locales, language, facts.country);
-  const page = newPage(viewOf(facts), voice, report);
-  if (!voice.speaks) report(problem("language-not-ready", page.plan, { asked: language, used: voice.language }));
+  const asked = [language].flat();
+  const choice = chooseLanguage(asked, facts.clinic.staffLanguage, locales.tags, facts.country);
+  const voice = speak(locales, choice.tag, facts.country);
+  const page = newPage(viewOf(facts), voice, report, asked);
+  if (choice.why !== "asked") {
+    const code = choice.why === "nearest" ? "language-nearest" : "language-not-ready";
+    report(problem(code, page.plan, { asked: choice.asked, used: voice.language }));
+  }
 
   if (document === "estimate" && !facts.estimate) report(problem("estimate-missing", page.plan, {}));
 
@@ -57,6 +66,6 @@ export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout>
   const staffPage = staffToo && staff.language !== voice.language ? newPage(page.view, staff, report) : null;
   const letter = letterOf(page, staffPage, templates);
   const unreviewed = state === "unreviewed";
-  const handout: Handout = { ...frameOf(page, english, document, unreviewed), sections, ...whole, letter };
+  const handout: Handout = { ...frameOf(page, choice, english, document, unreviewed), sections, ...whole, letter };
   return { value: stops(problems) ? null : handout, problems };
 }

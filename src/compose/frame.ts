@@ -1,5 +1,6 @@
 import type { Contact } from "#compute/facts.js";
 import type { Handout, Inline } from "#handout/handout.js";
+import type { Choice } from "#locale/choose.js";
 import { isolated } from "#locale/isolate.js";
 import { languageName } from "#locale/language-name.js";
 import type { Say } from "#locale/words.js";
@@ -9,6 +10,7 @@ import type { Document } from "./templates.js";
 /** All of a handout but its sections, events and letter: titles, the running head, the notice about its translation. */
 export function frameOf(
   page: Page,
+  choice: Choice,
   english: Say,
   document: Document,
   unreviewed: boolean,
@@ -30,7 +32,7 @@ export function frameOf(
     zone: view.zone,
     subject: plainOn(page, "handout:subject", { clinic: view.clinic.name }),
     clinic: { name: apart(view.clinic.name), address: view.clinic.address.map(apart), email: view.clinic.email },
-    translationNotice: translationNotice(page, english, unreviewed),
+    translationNotice: translationNotice(page, choice, english, unreviewed),
     calendarName: plainOn(page, "calendar:name"),
   };
 }
@@ -71,13 +73,20 @@ function pageWords(page: Page): Handout["pageWords"] {
 }
 
 /**
- * Where nobody qualified has read the translation, that is said in the owner's language and in English; where there is no
- * translation, in English. The language the words were first written in needs no notice.
+ * Where the page is not in the language its owner reads best, that is said in the words of the page. Where nobody qualified
+ * has read the translation, that is said in its language and in English. What was first written so needs no notice.
  */
-function translationNotice({ voice }: Page, english: Say, unreviewed: boolean): Inline[] {
-  if (!voice.speaks) return [text(english("language:not-ready", { language: languageName(voice.asked, "en") }))];
-  if (!unreviewed) return [];
+function translationNotice({ voice }: Page, choice: Choice, english: Say, unreviewed: boolean): Inline[] {
+  const name = (tag: string) => languageName(tag, voice.region);
+  const standsIn = choice.why !== "asked" && choice.why !== "nearest";
+  const notReady = { language: name(choice.asked), shown: name(voice.language) };
+  const lead = standsIn ? [text(voice.say("language:not-ready", notReady))] : [];
+  if (!unreviewed) return lead;
   const own = voice.say("language:unreviewed", { language: languageName(voice.language, voice.region) });
   const foreign = english("language:unreviewed", { language: languageName(voice.language, "en") });
-  return [text(`${own} `), { kind: "passage", language: "en", inlines: [text(foreign)] }];
+  return [
+    ...lead,
+    text(`${standsIn ? " " : ""}${own} `),
+    { kind: "passage", language: "en", inlines: [text(foreign)] },
+  ];
 }

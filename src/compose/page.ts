@@ -14,14 +14,16 @@ export type Page = {
   voice: Voice;
   holes: Holes;
   origins: Origins;
+  /** The languages its owner reads, in order; the page may be in none of them. */
+  wanted: readonly string[];
   /** The plan as a whole. */
   plan: Place;
   report: (found: Problem) => void;
 };
 
-export function newPage(view: View, voice: Voice, report: Page["report"]): Page {
+export function newPage(view: View, voice: Voice, report: Page["report"], wanted = [voice.asked]): Page {
   const plan = { file: view.care[0]?.from.file ?? "plan", line: 1, column: 1, length: 1 };
-  return { view, voice, holes: newHoles(voice.direction), origins: originsOf(view, plan), plan, report };
+  return { view, voice, wanted, holes: newHoles(voice.direction), origins: originsOf(view, plan), plan, report };
 }
 
 /** What a template may hand to a helper. */

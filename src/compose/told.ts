@@ -5,15 +5,18 @@ import { problem } from "#problems/problem.js";
 import type { Page } from "./page.js";
 
 /**
- * Free text in the owner's language if somebody wrote it so. If not, in the staff's, marked with its language, and the
- * clinician is told. owner: the fact the text stands in.
+ * Free text in a language the owner reads, or else the page's, if somebody wrote it so. If not, in the staff's, and the
+ * clinician is told. Words in another language than the page's are marked with it. owner: the fact the text stands in.
  */
 export function toldOn(page: Page, told: Told, owner: unknown): Inline[] {
-  const { language, asked } = page.voice;
+  const { language } = page.voice;
   const written = Object.keys(told);
-  const own = matchLanguage(asked, written) ?? matchLanguage(language, written);
+  const [own] = [...page.wanted, language].flatMap((one) => matchLanguage(one, written) ?? []);
   const found = own ?? matchLanguage(page.view.clinic.staffLanguage, written) ?? written[0] ?? language;
-  if (!own) page.report(problem("reason-not-translated", page.origins.place(owner), { language: asked }));
+  if (!own) {
+    const [asked = language] = page.wanted;
+    page.report(problem("reason-not-translated", page.origins.place(owner), { language: asked }));
+  }
   return wordsIn(found, told[found] ?? "", language);
 }
 

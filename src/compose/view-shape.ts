@@ -30,7 +30,7 @@ export const viewShapes = {
     patient: "Patient",
     owner: {
       name: "string",
-      language: "string",
+      languages: ["string"],
       email: "string",
     },
     clinic: "Clinic",

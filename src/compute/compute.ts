@@ -46,7 +46,7 @@ export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null
     discharged: plan.discharged,
     clinician: plan.clinician ?? null,
     patient: patientOf(plan),
-    owner: { name: plan.owner.name, language: plan.owner.language, email: plan.owner.email ?? null },
+    owner: { name: plan.owner.name, languages: plan.owner.language, email: plan.owner.email ?? null },
     clinic: {
       name: plan.clinic.name,
       address: plan.clinic.address,

@@ -305,7 +305,8 @@ export type Facts = {
   discharged: LocalTime;
   clinician: string | null;
   patient: Patient;
-  owner: { name: string; language: string; email: string | null };
+  /** languages: those the owner reads, the best first; at least one. */
+  owner: { name: string; languages: string[]; email: string | null };
   clinic: Clinic;
   contacts: Contact[];
   reason: Told;

@@ -2,7 +2,7 @@ import { amountsOf } from "./amounts.js";
 import { datesOf } from "./dates.js";
 import { isolated } from "./isolate.js";
 import type { Locales } from "./locales.js";
-import { matchLanguage, regional } from "./match.js";
+import { matchFor, regional } from "./match.js";
 import { numbersOf } from "./numbers.js";
 import { phonesOf } from "./phones.js";
 import { fill, type Message, MissingWords, messagesOf, type Say } from "./words.js";
@@ -14,7 +14,7 @@ export type Voice = ReturnType<typeof voiceOf>;
 const lastResort = "en";
 
 /**
- * The voice of a language. tag: what was asked for; the voice's own language is the nearest there is (es-MX: es), else
+ * The voice of a language. tag: what was asked for; the voice's own language is the nearest there is (./match.ts), else
  * English, and `asked` tells. country: where the clinic is, "US"; it settles the clock, the money and the first day of the
  * week where the tag leaves them open.
  * @throws MissingWords from say and message where the language has no such key or a value is not given.
@@ -32,9 +32,9 @@ export function speak(locales: Locales, tag: string, country?: string): Voice {
 const voices = new WeakMap<Locales, Map<string, Voice>>();
 
 function voiceOf(locales: Locales, tag: string, country: string | undefined) {
-  const match = matchLanguage(tag, locales.tags);
-  const language = match ?? lastResort;
-  const region = regional(match ? tag : language, country);
+  const match = matchFor(tag, locales.tags, country);
+  const language = match ?? matchFor(lastResort, locales.tags, country) ?? lastResort;
+  const region = regional(match ? tag : lastResort, country);
   const message: Message = messagesOf(locales.words, language);
   const numbers = numbersOf(region);
   const direction = directionOf(region);

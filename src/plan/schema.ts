@@ -3,7 +3,7 @@ import { clinicSchema } from "./clinic-schema.js";
 import { price, shareOrAmount, whole } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
 import { scalar } from "./scalars/scalar.js";
-import { email, language, longest, told, words } from "./scalars/text.js";
+import { email, languages, longest, told, words } from "./scalars/text.js";
 import { birth, clock, day, localTime } from "./scalars/time.js";
 import { unavailable } from "./scalars/unavailable.js";
 import { visitDone } from "./visit-schema.js";
@@ -22,7 +22,7 @@ const patient = z.strictObject({
 
 const owner = z.strictObject({
   name: words,
-  language,
+  language: languages,
   email: email.optional(),
   address: z.array(words).max(6).optional().describe("Where the law asks for it on the label of a medicine"),
 });

@@ -15,5 +15,6 @@ export const composeKinds = {
   "locale-syntax": stop<{ detail: string }>(),
   "words-missing": stop<{ key: string; language: string }>(),
   "words-value-missing": stop<{ key: string; value: string; language: string }>(),
+  "language-nearest": note<{ asked: string; used: string }>(),
   "language-not-ready": note<{ asked: string; used: string }>(),
 };

@@ -1,3 +1,4 @@
+import { readdirSync } from "node:fs";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { compose } from "#compose/compose.js";
 import { openTemplates } from "#compose/templates.js";
@@ -8,7 +9,7 @@ import { printTree } from "#handout/print-tree.js";
 import { blocksIn, inlinesIn, linesOf, wordsOf } from "#handout/walk.js";
 import { openLocales } from "#locale/locales.js";
 import { cat, dog } from "./fixture.js";
-import { composed, filesIn, locales } from "./shipped.js";
+import { composed, filesIn, locales, templates } from "./shipped.js";
 
 afterEach(() => vi.unstubAllEnvs());
 
@@ -125,6 +126,36 @@ describe("languages", () => {
     expect(wordsOf(value?.translationNotice ?? [])).toContain("French");
   });
 
+  it("what stands in for it says so in its own words: another the owner reads, or the language of the staff", () => {
+    const other = compose(dog, { language: ["so", "es-MX"], templates, locales }).value ?? expect.fail();
+    const staffs = composed({ ...dog, clinic: { ...dog.clinic, staffLanguage: "es" } }, "so").value ?? expect.fail();
+    for (const { language, translationNotice } of [other, staffs]) {
+      expect(language).toBe("es");
+      expect(wordsOf(translationNotice)).toMatch(
+        /^Todavía no tenemos estas hojas en somalí\. Están en español\..* español/,
+      );
+    }
+    const near = composed(dog, "en-AU");
+    expect(near.value?.language).toBe("en-GB");
+    expect(near.problems).toEqual([]);
+  });
+
+  it("the clinician's own words are printed in whichever language the owner reads", () => {
+    const facts = { ...dog, reason: { en: "A cut.", so: "Dhaawac." } };
+    const { value } = compose(facts, { language: ["so", "es"], templates, locales });
+    expect(section(value ?? expect.fail(), "done").blocks[0]).toMatchObject({
+      inlines: [{ kind: "passage", language: "so", inlines: [{ kind: "text", text: "Dhaawac." }] }],
+    });
+  });
+
+  it("British words are told to owners of a British clinic, and the rest is said as English says it", () => {
+    const { value } = composed({ ...dog, country: "GB" }, "en");
+    expect(value?.language).toBe("en-GB");
+    expect(wordsOf(value?.subtitle ?? [])).toMatch(/^Dog · neutered female/);
+    expect(value?.running.date).toBe("2 March 2026");
+    expect(value?.translationNotice).toEqual([]);
+  });
+
   it("an unreviewed translation says so in both languages; the original says nothing", () => {
     const notice = made(dog, "es").translationNotice;
     expect(notice).toMatchObject([{ kind: "text" }, { kind: "passage", language: "en" }]);
@@ -234,4 +265,5 @@ it("a case with the least in it is still a page", () => {
   expect(faultsOf(value ?? expect.fail())).toEqual([]);
 });
 
-it("says nothing of a language's words that the files do not hold", () => expect(locales.tags).toEqual(["en", "es"]));
+it("says nothing of a language's words that the files do not hold", () =>
+  expect(locales.tags).toEqual(readdirSync("locales").sort()));

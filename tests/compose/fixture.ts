@@ -257,7 +257,7 @@ export const dog: Facts = {
     age: { years: 6, months: 10 },
     weight: amount("24.6", "kg"),
   },
-  owner: { name: "Lucía Ferrer", language: "es", email: "lucia.ferrer@example.org" },
+  owner: { name: "Lucía Ferrer", languages: ["es"], email: "lucia.ferrer@example.org" },
   clinic,
   contacts,
   reason: {
@@ -476,7 +476,7 @@ export const cat: Facts = {
     age: { years: 4, months: 6 },
     weight: amount("4.2", "kg"),
   },
-  owner: { name: "Tom Whitlow", language: "en", email: "tom.whitlow@example.org" },
+  owner: { name: "Tom Whitlow", languages: ["en"], email: "tom.whitlow@example.org" },
   reason: {
     en: "A small abscess near the base of the tail. It has burst, and we cleaned it. It can heal at home.",
     es: "Un absceso pequeño cerca de la base de la cola. Se ha reventado y lo limpiamos. Puede curar en casa.",

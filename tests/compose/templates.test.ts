@@ -88,6 +88,17 @@ describe("words", () => {
       ["template-words-unknown", { key: "handout:b", language: "es", near }],
     ]);
   });
+  it("a variant need not say what its base says, but is held to what it says", () => {
+    const variant = (british: object) =>
+      openLocales({
+        "locales/en/handout.json": JSON.stringify({ a: "A", b: "B {{x}}" }),
+        "locales/en-GB/handout.json": JSON.stringify(british),
+      }).value ?? locales;
+    const found = (british: object) =>
+      openTemplates({ [file]: '{{say "handout:a"}}{{say "handout:b" x=patient.name}}' }, variant(british)).problems;
+    expect(found({ a: "Å" })).toEqual([]);
+    expect(found({ b: "B {{y}}" })).toMatchObject([{ code: "template-value-missing", values: { language: "en-GB" } }]);
+  });
   it("a value a message shows and the template does not give", () => {
     expect(words('{{say "handout:a" x=patient.name}}')).toEqual([
       ["template-value-missing", { key: "handout:a", value: "y", language: "es" }],

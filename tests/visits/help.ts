@@ -57,7 +57,7 @@ export function planOf(given: Case): Plan {
       allergies: [],
       takes: [],
     },
-    owner: { name: "Lucía Ferrer", language: given.language ?? "en" },
+    owner: { name: "Lucía Ferrer", language: [given.language ?? "en"] },
     reason: "A wound",
     care: courses.map((course) => ({ topic: "open-wound-clinic-bandage", course })),
     booked: given.booked ?? [],

@@ -24,7 +24,7 @@ export function holidaysIn({ clinic: { holidays }, owner }: Plan, year: number):
   const place = tables();
   if (holidays.region === undefined) place.init(holidays.country);
   else place.init(holidays.country, holidays.region);
-  for (const { date, name, type } of place.getHolidays(year, owner.language.split("-")[0])) {
+  for (const { date, name, type } of place.getHolidays(year, owner.language[0]?.split("-")[0])) {
     const day = date.slice(0, 10);
     if (type === "public" && !holidays.open.includes(day) && !days.has(day)) days.set(day, name);
   }

@@ -19,6 +19,12 @@ export const language = scalar(
   },
 );
 
+/** One language, or several in the order a person reads them: the first that there are words in is used. */
+export const languages = z
+  .union([language, z.array(language).min(1).max(6)])
+  .transform((given): string[] => [given].flat())
+  .describe("The language the owner reads: es; or several, the best first: [so, ar]");
+
 /** Free text: plain in the clinic's staff language, or once for each language, {en: ..., es: ...}. */
 export const told = z.union([z.string().min(1).max(longest), z.record(language, z.string().min(1).max(longest))]);
 
