@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { tables, wordsOf } from "./help.js";
 
-const tags = ["en", "es"];
+/** The languages that say every statement themselves; a variant such as en-GB says only what it says otherwise. */
+const tags = ["en", "es", "de"];
 const rows = Object.entries(tables.statements).flatMap(([list, all]) =>
   all.map((row) => ({ key: `${list}.${row.id}`, row })),
 );
@@ -57,7 +58,7 @@ describe.each(tags)("the words of care in %s", (tag) => {
   });
 });
 
-it("has the same placeholders in both languages", () => {
+it("has the same placeholders in English and Spanish, the name too", () => {
   const [en = {}, es = {}] = tags.map((tag) => wordsOf(tag, "statements"));
   for (const [key, text] of Object.entries(es)) {
     const other = en[key] ?? en[base(key)] ?? "";
@@ -82,4 +83,10 @@ it("says usted and never tú in Spanish", () => {
   const familiar =
     /(?<!\p{L})(tu|tus|tú|ti|contigo|debes|puedes|[Vv]osotros|Usa|Pon|Llama|Lava|Mira|Moja|Limpia)(?!\p{L})/u;
   expect(Object.entries(wordsOf("es", "statements")).filter(([, text]) => familiar.test(text))).toEqual([]);
+});
+
+it("says Sie and never du in German", () => {
+  const familiar = /(?<!\p{L})([Dd]u|[Dd]ich|[Dd]ir|[Dd]eine?[mnrs]?|[Ee]uch|[Ee]uer|[Ee]ure[mnrs]?)(?!\p{L})/u;
+  const all = [...Object.entries(wordsOf("de", "statements")), ...Object.entries(wordsOf("de", "medicines"))];
+  expect(all.filter(([, text]) => familiar.test(text))).toEqual([]);
 });
