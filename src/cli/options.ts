@@ -52,7 +52,7 @@ export type ReviseFlags = Partial<
     | "paid",
     string
   > &
-    Record<"visit" | "tissue" | "did" | "course" | "booked" | "left" | "stop", Several>
+    Record<"visit" | "tissue" | "did" | "course" | "booked" | "left" | "stop" | "chargedOn", Several>
 >;
 export type ReviseOptions = PlanOptions & ReviseFlags & { from?: string };
 

@@ -12,14 +12,17 @@ flags, or from both; a flag goes before the file. On a terminal with neither, it
 
 Fields of the file: at, visit, seen: {discharge, tissue, smell, bandage, pain}, did,
 decided, every, course, booked, left, stop, medicines, collar until, weight, charged,
-paid. Decided is one of:
+charged on, paid. Decided is one of:
   continue    as the course says     stretch    go on to the longer gap, or --every
   close       the wound was closed   drain out  the drain came out
   stop        no more visits, but those that were fixed
 
+What a visit came to is only what you say. Without it the paper tells what is charged
+so far, and that the rest is not; say it later with --charged-on 2026-03-02=401.06.
+
 Examples:
   hearthsheet revise rex/plan.yaml --at "2026-03-05 09:30" --visit change \\
-      --discharge little --decided stretch --every 2-3 --paid 48.00
+      --discharge little --decided stretch --every 2-3 --charged 48.00 --paid 48.00
   hearthsheet revise rex/plan.yaml --from visit.yaml`;
 
 const several = (given: string, before: readonly string[] = []) => [...before, given];
@@ -45,7 +48,8 @@ export const reviseCommand = (done: (code: ExitCode) => void): Command => {
     .option("--stop <medicine>", "stop it today; repeatable", several)
     .option("--collar-until <when>", "bandage off, a day, or off")
     .option("--weight <weight>", "24.6 kg")
-    .option("--charged <money>", "what the visit came to, taxes in")
+    .option("--charged <money>", "what the visit came to, taxes in; without it, that is not yet known")
+    .option("--charged-on <day=money>", "what a day before came to; repeatable", several)
     .option("--paid <money>", "what was paid")
     .addHelpText("after", manual)
     .action(async (plan: string, options: ReviseOptions) => {

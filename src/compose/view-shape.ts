@@ -349,7 +349,8 @@ export const viewShapes = {
       },
     ],
     branches: ["Branch"],
-    earlier: "number",
+    before: "Before",
+    whole: "Span",
     paid: "number",
     balance: "Span",
     credit: "number",
@@ -399,11 +400,18 @@ export const viewShapes = {
     certainty: "Certainty",
     dependsOn: "string",
     amount: "Span",
+    own: "Span",
   },
   Branch: {
     decision: "string",
     without: "Span",
     with: "Span",
+  },
+  Before: {
+    charged: "number",
+    open: "Span",
+    days: ["Day"],
+    total: "Span",
   },
   Ahead: {
     lastDay: "Day",

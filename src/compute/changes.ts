@@ -1,7 +1,7 @@
 import type { Plan } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import type { VisitKind } from "#tables/visits.js";
-import type { Changes, Estimate, Facts, Medicine, Span, Visit } from "./facts.js";
+import type { Changes, Estimate, Facts, Medicine, Visit } from "./facts.js";
 import { doneCounts } from "./visits/done.js";
 
 /** What this paper says otherwise than the one before it; what took place as it was told is no change. */
@@ -74,11 +74,6 @@ const until = ({ collar }: Facts): string => JSON.stringify(collar?.until ?? nul
 
 function costChange(before: Estimate | null, now: Estimate | null): Changes["cost"] {
   if (!before || !now) return null;
-  const whole = ({ earlier, total }: Estimate): Span => ({
-    low: earlier + total.low,
-    likely: earlier + total.likely,
-    high: earlier + total.high,
-  });
-  const [old, next] = [whole(before), whole(now)];
+  const [old, next] = [before.whole, now.whole];
   return old.low === next.low && old.high === next.high ? null : { before: old, after: next };
 }

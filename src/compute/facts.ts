@@ -210,8 +210,24 @@ export type Discount = { name: Told | null; on: Told | null; percent: string | n
 /** What comes of it if something that is only a maybe happens. decision: its kind, or null for all that is only "if needed". */
 export type Branch = { decision: string | null; without: Span; with: Span };
 
-/** What one visit costs if it happens; "if needed" counts in high only. certainty and dependsOn are the visit's. */
-export type VisitCost = { visit: string; day: Day; certainty: Certainty; dependsOn: string | null; amount: Span };
+/**
+ * What one visit costs if it happens; "if needed" counts in high only. own: without what is charged once in the whole course,
+ * if needed, and so may as well come at another visit. certainty and dependsOn are the visit's.
+ */
+export type VisitCost = {
+  visit: string;
+  day: Day;
+  certainty: Certainty;
+  dependsOn: string | null;
+  amount: Span;
+  own: Span;
+};
+
+/**
+ * What the days before a paper come to. charged: all that the clinic has charged. open: what the other days, named here, were
+ * expected to come to, and nobody knows yet. total: both.
+ */
+export type Before = { charged: number; open: Span; days: Day[]; total: Span };
 
 export type Estimate = {
   /** What the clinic calls it: a quote binds in some countries. */
@@ -225,19 +241,21 @@ export type Estimate = {
   /** The part of the total that is for the day of discharge. */
   today: Span;
   visits: VisitCost[];
-  /** All that it has come to by the end of each day on which something is charged; the last is the total. */
+  /** All that it has come to by the end of each day on which something is charged; the last is the whole. */
   byDate: { day: Day; total: Span }[];
   branches: Branch[];
-  /** What everything before this paper came to; the total is what comes after. */
-  earlier: number;
+  /** What came before this paper; the total is what comes after. */
+  before: Before;
+  /** Of the whole case, from its first day: what came before, and the total. */
+  whole: Span;
   paid: number;
   /** What is left to pay; 0 where more was paid. */
   balance: Span;
-  /** The most that may come back to the owner: what was paid beyond total.low, or 0. */
+  /** The most that may come back to the owner: what was paid beyond whole.low, or 0. */
   credit: number;
   /** Asked for beforehand, and how much of it is not yet paid. */
   deposit: { asked: number; due: number } | null;
-  /** Where cash is rounded: to which step, in minor units, and what the total and the balance are in cash. */
+  /** Where cash is rounded: to which step, in minor units, and what the whole and the balance are in cash. */
   cash: { step: number; total: Span; balance: Span } | null;
   validUntil: Day | null;
   /** The clinic rings before the bill passes this. */

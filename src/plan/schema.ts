@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { clinicSchema } from "./clinic-schema.js";
-import { price, shareOrAmount, whole } from "./scalars/number.js";
+import { price, priceRange, shareOrAmount, whole } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
 import { scalar } from "./scalars/scalar.js";
 import { email, languages, longest, told, words } from "./scalars/text.js";
@@ -150,9 +150,16 @@ const discount = z.strictObject({
   name: told.optional().describe("What the owner reads"),
 });
 
+/** What one day before this paper comes to, taxes in. */
+const dayBefore = z.strictObject({
+  day,
+  charged: price.optional().describe("What the clinic has charged for it"),
+  expected: priceRange.optional().describe("Of what is not charged yet: what it was expected to come to"),
+});
+
 const estimate = z.strictObject({
   paid: price.default("0"),
-  earlier: price.default("0").describe("In a revision: what everything before this visit's paper came to, taxes in"),
+  before: z.array(dayBefore).max(100).default([]).describe("In a revision: the days before it, one by one"),
   deposit: shareOrAmount.optional().describe("Asked for beforehand, if not what the clinic always asks"),
   discounts: z.array(discount).max(20).default([]),
   items: z.array(words).max(60).describe("bandage change; sedation if needed; closure if done"),

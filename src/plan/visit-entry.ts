@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Outcome } from "#problems/problem.js";
 import { checkShape } from "./check-shape.js";
+import { price } from "./scalars/number.js";
 import { words } from "./scalars/text.js";
 import { day, localTime } from "./scalars/time.js";
 import { type Source, textOf } from "./text-of.js";
@@ -24,6 +25,8 @@ export const visitEntry = z.strictObject({
     .max(20)
     .default([])
     .describe("Medicines that begin today, or change: with an old name, only what is new"),
+  charged: price.optional().describe("What the visit came to, taxes in; without it, that is not yet known"),
+  "charged on": z.record(day, price).default({}).describe("What a day before came to, taxes in: 2026-03-02: 401.06"),
   "collar until": z.union([z.literal("off"), day, words]).optional(),
 });
 

@@ -27,6 +27,5 @@ export const visitDone = z.strictObject({
   did: z.array(words).max(20).default([]).describe("What was done, in a few words"),
   decided: z.enum(decisions),
   weight: weight.optional(),
-  charged: price.optional().describe("What the visit came to, taxes in; without it, what the estimate says"),
   paid: price.optional(),
 });

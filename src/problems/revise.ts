@@ -7,6 +7,9 @@ type OneDay = { day: string };
 export const reviseKinds = {
   "revise-ask": note<{ context: string }>(),
   "revise-visit-unknown": stop<{ given: string; known: readonly string[] }>(),
+  "revise-charge-unknown": stop<Nothing>(),
+  "revise-charge-day-unknown": stop<{ given: string; known: readonly string[] }>(),
+  "revise-estimate-used": ask<{ items: readonly string[] }>(),
   "revise-not-after": stop<{ given: string; before: string }>(),
   "revise-gap-unreadable": stop<{ given: string }>(),
   "revise-medicine-unknown": stop<{ given: string; known: readonly string[] }>(),

@@ -343,7 +343,7 @@ export const dog: Facts = {
   },
   estimate: {
     called: "estimate",
-    earlier: 0,
+    before: { charged: 0, open: span(0, 0), days: [], total: span(0, 0) },
     discounts: [],
     visits: [],
     byDate: [
@@ -415,6 +415,7 @@ export const dog: Facts = {
       },
     ],
     total: span(56966, 98566, 61766),
+    whole: span(56966, 98566, 61766),
     today: span(32966, 32966),
     paid: 15000,
     balance: span(41966, 83566, 46766),
@@ -530,7 +531,7 @@ export const cat: Facts = {
   },
   estimate: {
     called: "estimate",
-    earlier: 0,
+    before: { charged: 0, open: span(0, 0), days: [], total: span(0, 0) },
     discounts: [],
     visits: [],
     byDate: [
@@ -559,6 +560,7 @@ export const cat: Facts = {
     subtotal: span(7800, 7800),
     taxes: [],
     total: span(7800, 7800),
+    whole: span(7800, 7800),
     today: span(0, 0),
     paid: 0,
     balance: span(7800, 7800),

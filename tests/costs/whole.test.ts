@@ -38,17 +38,46 @@ describe("the parts of a whole estimate", () => {
 
   test("each visit, if it happens; what is only if needed counts in high, at the first", () => {
     expect(estimate(given).visits).toEqual([
-      { visit: "change-1", day: "2026-03-03", certainty: "booked", dependsOn: null, amount: span(5000, 5000, 29000) },
-      { visit: "change-2", day: "2026-03-06", certainty: "expected", dependsOn: null, amount: span(5000) },
-      { visit: "change-3", day: "2026-03-09", certainty: "possible", dependsOn: null, amount: span(5000) },
+      {
+        visit: "change-1",
+        day: "2026-03-03",
+        certainty: "booked",
+        dependsOn: null,
+        amount: span(5000, 5000, 29000),
+        own: span(5000),
+      },
+      {
+        visit: "change-2",
+        day: "2026-03-06",
+        certainty: "expected",
+        dependsOn: null,
+        amount: span(5000),
+        own: span(5000),
+      },
+      {
+        visit: "change-3",
+        day: "2026-03-09",
+        certainty: "possible",
+        dependsOn: null,
+        amount: span(5000),
+        own: span(5000),
+      },
       {
         visit: "closure-1",
         day: "2026-03-10",
         certainty: "possible",
         dependsOn: "closure",
         amount: span(24000, 28000, 32000),
+        own: span(24000, 28000, 32000),
       },
-      { visit: "sutures-1", day: "2026-03-21", certainty: "possible", dependsOn: "closure", amount: span(2000) },
+      {
+        visit: "sutures-1",
+        day: "2026-03-21",
+        certainty: "possible",
+        dependsOn: "closure",
+        amount: span(2000),
+        own: span(2000),
+      },
     ]);
   });
 

@@ -1,4 +1,4 @@
-import type { CostLine, Discount, Estimate, Span } from "#compute/facts.js";
+import type { Before, CostLine, Discount, Estimate, Span } from "#compute/facts.js";
 import type { Block, Cell, Inline } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
 import { moneyOn } from "../helpers/values.js";
@@ -17,8 +17,12 @@ const off = ({ low, likely, high }: Span): Span => ({ low: -low, likely: -likely
 export function costsOn(page: Page, estimate: Estimate): Block {
   const say = (key: string, values?: Values) =>
     lineOf(sayOn(page, `handout:estimate.${key}`, values).markdown, page.holes);
-  const { lines, discounts, taxes, total } = estimate;
-  const spans = [...[...lines, ...discounts, ...taxes].map((one) => ("total" in one ? one.total : one.amount)), total];
+  const { lines, discounts, taxes, whole, before } = estimate;
+  const spans = [
+    ...[...lines, ...discounts, ...taxes].map((one) => ("total" in one ? one.total : one.amount)),
+    whole,
+    before.open,
+  ];
   const shown = endsShown(spans);
   const amounts = (span: Span, from = placeText(estimate.from)): Cell[] =>
     shown.map((end) => cell([moneyOn(page, span[end], from)]));
@@ -30,7 +34,10 @@ export function costsOn(page: Page, estimate: Estimate): Block {
       cell(say("column.what"), "start"),
       ...shown.map((end) => cell(say(`column.${shown.length === 1 ? "price" : end}`))),
     ],
-    rows: lines.map((line) => [cell(nameOf(page, line), "start"), ...amounts(line.total, placeText(line.from))]),
+    rows: [
+      ...soFar(page, before).map(({ name, amount }) => [cell(name, "start"), ...amounts(amount)]),
+      ...lines.map((line) => [cell(nameOf(page, line), "start"), ...amounts(line.total, placeText(line.from))]),
+    ],
     foot: [
       ...discounts.map((one) => [cell(discountName(page, one, estimate), "start"), ...amounts(off(one.amount))]),
       ...taxes.map((tax) => {
@@ -40,9 +47,22 @@ export function costsOn(page: Page, estimate: Estimate): Block {
         };
         return [cell(say(tax.inclusive ? "tax-within" : "tax", values), "start"), ...amounts(tax.amount)];
       }),
-      [cell(say("total"), "start"), ...amounts(total)],
+      [cell(say("total"), "start"), ...amounts(whole)],
     ],
   };
+}
+
+/** What came before: what was charged, and what was expected of the days that are not charged yet. */
+function soFar(page: Page, { charged, open, days }: Before): { name: Inline[]; amount: Span }[] {
+  const say = (key: string, values?: Values) =>
+    lineOf(sayOn(page, `handout:estimate.so-far.${key}`, values).markdown, page.holes);
+  const known = { low: charged, likely: charged, high: charged };
+  return [
+    ...(charged > 0 ? [{ name: say("charged"), amount: known }] : []),
+    ...(open.high > 0
+      ? [{ name: say("open", { days: page.voice.list(days.map(page.voice.monthDay)) }), amount: open }]
+      : []),
+  ];
 }
 
 /** No column says what its neighbour says: the low one goes where it is likely throughout, and so does the high one. */

@@ -26,8 +26,8 @@ export const costBarOn = (page: Page, estimate: Estimate): Figure | null =>
   barsOn(page, estimate, estimate.byDate.slice(-1));
 
 function barsOn(page: Page, estimate: Estimate, rows: readonly Row[]): Figure | null {
-  const { currency, total, paid } = estimate;
-  if (total.low === total.high) return null;
+  const { currency, whole, paid } = estimate;
+  if (whole.low === whole.high || rows.length === 0) return null;
   const words = (key: string, values: Record<string, string> = {}) =>
     plainOn(page, `handout:estimate.picture.${key}`, values);
   const money = (minor: number) => page.voice.money(minor, currency);
@@ -41,12 +41,12 @@ function barsOn(page: Page, estimate: Estimate, rows: readonly Row[]): Figure | 
   const ranges = rows.map((row) => amounts(row.total));
   const left = widest(days) + 10;
   const right = width - widest(ranges) - 10;
-  const most = Math.max(total.high, paid);
+  const most = Math.max(whole.high, paid);
   const x = (minor: number) => left + (minor / most) * (right - left);
 
   const top = paid > 0 ? 22 : 2;
   const foot = top + rows.length * rowHeight;
-  const hasLikely = total.low < total.likely && total.likely < total.high;
+  const hasLikely = whole.low < whole.likely && whole.likely < whole.high;
   const corner = (text: string, at: number, y: number): Label =>
     at < width / 2 ? { text, x: at, y, size, align: "start" } : { text, x: at, y, size, align: "end" };
   const line = (path: string, rest: Partial<Shape>): Shape => ({ path, fill: "none", width: 2, ...rest });
@@ -57,7 +57,7 @@ function barsOn(page: Page, estimate: Estimate, rows: readonly Row[]): Figure | 
     height: foot + (hasLikely ? 20 : 4),
     shapes: [
       ...rows.flatMap(({ total: { low, high } }, index) => barOf(x, low, high, top + index * rowHeight)),
-      ...(hasLikely ? [line(`M${x(total.likely)} ${foot - rowHeight + 2}V${foot + 2}`, { stroke: "ink" })] : []),
+      ...(hasLikely ? [line(`M${x(whole.likely)} ${foot - rowHeight + 2}V${foot + 2}`, { stroke: "ink" })] : []),
       ...(paid > 0 ? [line(`M${x(paid)} ${top - 6}V${foot - 2}`, { stroke: "accent", width: 3 })] : []),
     ],
     labels: [
@@ -69,11 +69,11 @@ function barsOn(page: Page, estimate: Estimate, rows: readonly Row[]): Figure | 
           { text: ranges[index] ?? "", x: width, y, size, align: "end" },
         ];
       }),
-      ...(hasLikely ? [corner(words("likely", { amount: money(total.likely) }), x(total.likely), foot + 16)] : []),
+      ...(hasLikely ? [corner(words("likely", { amount: money(whole.likely) }), x(whole.likely), foot + 16)] : []),
     ],
     alt: [
       ...rows.map((row) => words("by", { day: page.voice.day(row.day), amount: amounts(row.total) })),
-      ...(hasLikely ? [`${words("likely", { amount: money(total.likely) })}.`] : []),
+      ...(hasLikely ? [`${words("likely", { amount: money(whole.likely) })}.`] : []),
       ...(paid > 0 ? [`${words("paid", { amount: money(paid) })}.`] : []),
     ].join(" "),
     caption: [],

@@ -1,6 +1,7 @@
 import type { Dose, Medicine, Stretch } from "#compute/facts.js";
 import type { Inline, When } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
+import { Fragment } from "../holes.js";
 import { medicineNameOn } from "../medicine-name.js";
 import type { Page } from "../page.js";
 import { amountOn, plainOn, sayOn, textOn, valueOn } from "../page.js";
@@ -18,6 +19,17 @@ const date: Helper = (page, [given], _hash, owner) => {
   const iso = String(given).slice(0, 10);
   return page.holes.inline({ kind: "when", iso, text: page.voice.wholeDay(iso), from: page.origins.text(owner) });
 };
+
+/** {{dates before.days}}: "March 2 and March 4" */
+const dates: Helper = (page, [given], _hash, owner) =>
+  new Fragment(
+    page.voice.list(
+      (given as string[]).map((iso) => {
+        const from = page.origins.text(owner);
+        return page.holes.inline({ kind: "when", iso, text: page.voice.monthDay(iso), from }).markdown;
+      }),
+    ),
+  );
 
 /** {{between earliest latest}}: "between Friday, March 6 and Sunday, March 8", or the one day if they are the same. */
 const between: Helper = (page, [first, last], { capital }, owner) =>
@@ -80,6 +92,7 @@ export const valueHelpers = {
   value,
   when,
   date,
+  dates,
   between,
   time,
   times,

@@ -4,7 +4,7 @@ import type { Estimate, Span } from "../facts.js";
 import { exact, roundHalfUp } from "./money.js";
 import { mapSpan } from "./span.js";
 
-/** The total and the balance as they are paid in cash, where the clinic's country rounds cash. */
+/** The whole and the balance as they are paid in cash, where the clinic's country rounds cash. */
 export function inCash(
   rules: readonly CashRounding[],
   { country, currency }: Clinic,

@@ -15,21 +15,21 @@ export function checkEstimate(
   discounts: readonly Off[],
   digits: number,
 ): Problem[] {
-  const { lines, total, paid, deposit, currency, from } = estimate;
+  const { lines, whole, paid, deposit, currency, from } = estimate;
   const money = (minor: number) => ({ minor, currency });
   const tooLarge = (amount: { total: Span }) => amount.total.high > mostMoney;
   const large = lines.filter(tooLarge);
-  if (large.length > 0 || tooLarge({ total }))
+  if (large.length > 0 || tooLarge({ total: whole }))
     return (large.length > 0 ? large : [{ from }]).map((one) =>
       problem("amount-too-large", one.from, { most: money(mostMoney) }),
     );
 
-  const high = money(total.high);
+  const high = money(whole.high);
   return [
-    ...(paid > total.high
+    ...(paid > whole.high
       ? [problem("paid-over-estimate", placeOf(places, "estimate", "paid"), { paid: money(paid), high })]
       : []),
-    ...(deposit && deposit.asked > total.high
+    ...(deposit && deposit.asked > whole.high
       ? [problem("deposit-over-estimate", depositPlace(places), { deposit: money(deposit.asked), high })]
       : []),
     ...discounts.flatMap(({ off }, index) => {

@@ -32,6 +32,13 @@ export function checkMoney({ clinic, places, estimate }: Plan, digits: number): 
     ...part(clinic.estimate?.["ring before passing"], placeOf(places, "clinic", "estimate", "ring before passing")),
     ...part(clinic.estimate?.deposit, placeOf(places, "clinic", "estimate", "deposit")),
     ...(estimate ? amount(estimate.paid, placeOf(places, "estimate", "paid")) : []),
+    ...(estimate?.before ?? []).flatMap(({ charged, expected }, index) => {
+      const at = (field: string) => placeOf(places, "estimate", "before", index, field);
+      return [
+        ...(charged === undefined ? [] : amount(charged, at("charged"))),
+        ...(expected === undefined ? [] : range(expected, at("expected"))),
+      ];
+    }),
     ...part(estimate?.deposit, placeOf(places, "estimate", "deposit")),
     ...(estimate?.discounts ?? []).flatMap(({ off }, index) =>
       part(off, placeOf(places, "estimate", "discounts", index, "off")),

@@ -2,6 +2,7 @@ import type { Plan } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import type { CashRounding } from "#tables/cash.js";
 import type { Estimate, Span } from "../facts.js";
+import { beforeOf } from "./before.js";
 import { type Bill, billsOf, type Terms } from "./bills.js";
 import { branchesOf } from "./branches.js";
 import { inCash } from "./cash.js";
@@ -41,12 +42,15 @@ export function estimateOf(plan: Plan, counted: Countable, basis: Basis): Estima
     spanOf((end) => bills[end].reduce((all, bill) => all + amount(bill), 0));
 
   const total = summed((bill) => bill.total);
+  const today = discharged.slice(0, 10);
   const until = (day: string) => summed((bill) => (bill.day <= day ? bill.total : 0));
   const paid = toMinor(estimate?.paid ?? "0", digits);
-  const earlier = toMinor(estimate?.earlier ?? "0", digits);
-  const balance = mapSpan(total, (amount) => Math.max(0, amount + earlier - paid));
+  const before = beforeOf(estimate?.before ?? [], digits);
+  const withBefore = (span: Span) => spanOf((end) => before.total[end] + span[end]);
+  const whole = withBefore(total);
+  const balance = mapSpan(whole, (amount) => Math.max(0, amount - paid));
   const deposit = estimate?.deposit ?? clinic.estimate?.deposit;
-  const asked = deposit && partOf(total.likely, deposit, digits);
+  const asked = deposit && partOf(whole.likely, deposit, digits);
   const borne = taxes.filter((tax) => items.some(({ price }) => price.taxes.includes(tax)));
   return {
     called: clinic.estimate?.called ?? "estimate",
@@ -61,17 +65,22 @@ export function estimateOf(plan: Plan, counted: Countable, basis: Basis): Estima
     })),
     taxes: borne.map((tax) => ({ ...tax, amount: summed((bill) => bill.tax.get(tax) ?? 0) })),
     total,
-    today: until(discharged.slice(0, 10)),
+    today: until(today),
     visits: visitCosts(charges, counted.course.visits, basis),
-    byDate: [...new Set(bills.high.map(({ day }) => day))].map((day) => ({ day, total: until(day) })),
-    branches: branchesOf(charges, basis),
-    earlier,
+    byDate: [...new Set(bills.high.map(({ day }) => day))].map((day) => ({ day, total: withBefore(until(day)) })),
+    branches: branchesOf(charges, basis).map(({ decision, without, with: having }) => ({
+      decision,
+      without: withBefore(without),
+      with: withBefore(having),
+    })),
+    before,
+    whole,
     paid,
     balance,
-    credit: Math.max(0, paid - earlier - total.low),
+    credit: Math.max(0, paid - whole.low),
     deposit: asked === undefined ? null : { asked, due: Math.max(0, asked - paid) },
-    cash: inCash(basis.cash, clinic, { total, balance }),
-    ...termsOf(clinic, discharged, total.high, digits),
+    cash: inCash(basis.cash, clinic, { total: whole, balance }),
+    ...termsOf(clinic, discharged, whole.high, digits),
     from: placeOf(places, "estimate"),
   };
 }

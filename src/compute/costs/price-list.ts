@@ -5,7 +5,7 @@ import { type Problem, problem } from "#problems/problem.js";
 import type { Span, Told } from "../facts.js";
 import { toldIn } from "../told.js";
 import { keyOf } from "./key.js";
-import { exact, roundHalfUp, toMinor } from "./money.js";
+import { rangeOf } from "./price-range.js";
 import { isCalled, namesOf, type Tax, taxesOf } from "./taxes.js";
 import { inKg, priceFor } from "./weight-band.js";
 
@@ -41,7 +41,7 @@ export function readPriceList(plan: Plan, digits: number): { list: PriceList; pr
     prices.set(keyOf(row.item), {
       item: row.item,
       name: toldIn(row.name ?? row.item, clinic.language),
-      unit: unitPrice(priceFor(row, patient.weight), digits),
+      unit: rangeOf(priceFor(row, patient.weight), digits),
       byTime: row["by time"],
       per: row.per,
       visit: row.visit === undefined ? null : kindOf(row.visit),
@@ -83,13 +83,6 @@ const checkTaxNames = (
     .map(({ name, at }) =>
       problem("tax-unknown", at, { item, tax: name, near: nearest(name, taxes.flatMap(namesOf)) }),
     );
-
-/** Of a range the middle is likely, unless the row names one (our rule; common practice, no source). */
-function unitPrice(price: Row["price"], digits: number): Span {
-  const [low, high] = [toMinor(price.low, digits), toMinor(price.high, digits)];
-  const middle = () => roundHalfUp(exact(low).plus(high).div(2));
-  return { low, likely: price.likely === null ? middle() : toMinor(price.likely, digits), high };
-}
 
 /** "bandage change" and "bandage-change" are the same kind of visit. */
 const kindOf = (visit: string) => keyOf(visit).replaceAll(" ", "-");

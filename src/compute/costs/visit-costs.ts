@@ -9,15 +9,21 @@ import { spanOf } from "./span.js";
  * only, and what is charged by the day is on no visit's bill.
  */
 export function visitCosts(charges: readonly Charge[], visits: readonly Visit[], terms: Terms): VisitCost[] {
-  const happens = (end: End) => (charge: Charge) => charge.item.when !== "needed" || end === "high";
-  const costsAt = (end: End) =>
-    new Map(billsOf(charges.filter(happens(end)), end, terms).map(({ visit, total }) => [visit, total]));
-  const costs = { low: costsAt("low"), likely: costsAt("likely"), high: costsAt("high") };
+  const costsOf = (charges: readonly Charge[]) => {
+    const happens = (end: End) => (charge: Charge) => charge.item.when !== "needed" || end === "high";
+    const costsAt = (end: End) =>
+      new Map(billsOf(charges.filter(happens(end)), end, terms).map(({ visit, total }) => [visit, total]));
+    const costs = { low: costsAt("low"), likely: costsAt("likely"), high: costsAt("high") };
+    return ({ id }: Visit) => spanOf((end) => costs[end].get(id) ?? 0);
+  };
+  const amount = costsOf(charges);
+  const own = costsOf(charges.filter(({ item }) => item.when !== "needed" || item.price.per !== "once"));
   return visits.map((visit) => ({
     visit: visit.id,
     day: dayOf(visit),
     certainty: visit.certainty,
     dependsOn: visit.dependsOn,
-    amount: spanOf((end) => costs[end].get(visit.id) ?? 0),
+    amount: amount(visit),
+    own: own(visit),
   }));
 }

@@ -1,7 +1,8 @@
+import { Decimal } from "decimal.js";
 import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, type Problem, problem } from "#problems/problem.js";
-import type { Facts } from "../facts.js";
+import type { Facts, Medicine } from "../facts.js";
 
 /**
  * The medicines from the day of a visit on: those that go on keep the day they began and the amount they are given in, so
@@ -22,7 +23,8 @@ export function medicineEdits(plan: Plan, facts: Facts, entry: VisitEntry): Outc
   for (const [i, { name, started, dose }] of plan.medicines.entries()) {
     const at = (field: string) => ["medicines", i, field];
     const change = entry.medicines.find(same(name));
-    const left = Object.entries(entry.left).find(([given]) => same(given)({ name }))?.[1];
+    const counted = Object.entries(entry.left).find(([given]) => same(given)({ name }))?.[1];
+    const left = counted ?? countedBefore(plan.medicines[i], facts.medicines.find(same(name)), entry.at);
     edits.push({ path: at("left"), ...(left === undefined ? {} : { value: left }) });
     if (change) {
       for (const [field, value] of Object.entries(change)) edits.push({ path: at(field), value });
@@ -45,6 +47,18 @@ export function medicineEdits(plan: Plan, facts: Facts, entry: VisitEntry): Outc
   );
   for (const i of over.toReversed()) edits.push({ path: ["medicines", i] });
   return { value: edits, problems };
+}
+
+/** What was counted at an earlier visit, less the doses that were due since. */
+function countedBefore(
+  planned: Plan["medicines"][number] | undefined,
+  medicine: Medicine | undefined,
+  now: string,
+): string | undefined {
+  if (!planned?.left || planned.left.unit !== medicine?.dispense.unit) return undefined;
+  const given = medicine.doses.filter(({ at }) => at <= now).map(({ give }) => give.value);
+  const value = given.reduce((left, dose) => left.minus(dose), new Decimal(medicine.dispense.value));
+  return written({ value: Decimal.max(0, value).toFixed(), unit: planned.left.unit });
 }
 
 /** Its last dose was due before the visit. */

@@ -1,10 +1,8 @@
 import { differenceInCalendarDays, parseISO } from "date-fns";
-import { Decimal } from "decimal.js";
 import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import type { VisitKind } from "#tables/visits.js";
-import { minorDigits } from "../costs/money.js";
 import type { Facts, Visit } from "../facts.js";
 import { doneCounts, kindNamed } from "../visits/done.js";
 import { parseLine } from "../visits/language/parse-line.js";
@@ -12,6 +10,7 @@ import { readLines } from "../visits/read-lines.js";
 import { restOf, type Turn } from "./course-lines.js";
 import { doesNotFit } from "./does-not-fit.js";
 import { medicineEdits } from "./medicine-edits.js";
+import { moneyEdits } from "./money-edits.js";
 
 /**
  * The changes that make the next revision of a plan from a visit: the visit is kept in it, and the course, the medicines and
@@ -33,7 +32,8 @@ export function revise(plan: Plan, facts: Facts, entry: VisitEntry, kinds: reado
 
   const was = entry.visit.flatMap((words) => kindNamed(words, kinds)?.id ?? []);
   const elapsed = differenceInCalendarDays(parseISO(entry.at), parseISO(plan.discharged));
-  const turn: Turn = { elapsed, was, decided: entry.decided, gap };
+  const before = doneCounts(plan.done, kinds).map(([kind]) => kind);
+  const turn: Turn = { elapsed, was, begun: [...before, ...was], decided: entry.decided, gap };
   const rests = plan.care.map((_, care) =>
     restOf(
       readLines(plan, kinds).lines.filter((line) => line.care === care),
@@ -43,8 +43,13 @@ export function revise(plan: Plan, facts: Facts, entry: VisitEntry, kinds: reado
   const courses = rests.map(({ course }, care) => (care === 0 && entry.course ? entry.course : course));
   problems.push(...doesNotFit(plan, facts, entry, { was, missed: rests.flatMap(({ missed }) => missed) }));
 
+  const booked = [...plan.booked.filter((one) => one > entry.at), ...entry.booked].toSorted();
   const medicines = medicineEdits(plan, facts, entry);
-  problems.push(...medicines.problems);
+  const money = moneyEdits(plan, facts, entry, {
+    visit: visitOf(plan, facts, was, kinds),
+    over: courses.flat().length + booked.length === 0,
+  });
+  problems.push(...medicines.problems, ...money.problems);
   const edits: Edit[] = [
     { path: ["revision"], value: String(plan.revision + 1) },
     { path: ["discharged"], value: spaced(entry.at) },
@@ -52,11 +57,11 @@ export function revise(plan: Plan, facts: Facts, entry: VisitEntry, kinds: reado
     ...courses.map((course, care): Edit => ({ path: ["care", care, "course"], value: course })),
     {
       path: ["booked"],
-      value: [...plan.booked.filter((one) => one > entry.at), ...entry.booked].toSorted().map(spaced),
+      value: booked.map(spaced),
     },
     ...(entry.weight ? [{ path: ["patient", "weight"], value: amount(entry.weight) }] : []),
     ...collarEdits(plan, entry),
-    ...moneyEdits(plan, facts, entry, visitOf(plan, facts, was, kinds)),
+    ...(money.value ?? []),
     ...(medicines.value ?? []),
   ];
   return { value: stops(problems) ? null : edits, problems };
@@ -79,7 +84,7 @@ function gapOf(every: string, kinds: readonly VisitKind[]): Turn["gap"] {
 
 /** The visit as the plan keeps it. */
 function visitText(visit: Plan["done"][number]) {
-  const { at, visit: was, seen, did, decided, weight, charged, paid } = visit;
+  const { at, visit: was, seen, did, decided, weight, paid } = visit;
   const looked = Object.entries(seen ?? {}).filter(([, value]) => value !== undefined && value.length > 0);
   return {
     at: spaced(at),
@@ -88,7 +93,6 @@ function visitText(visit: Plan["done"][number]) {
     ...(did.length > 0 ? { did } : {}),
     decided,
     ...(weight ? { weight: amount(weight) } : {}),
-    ...(charged === undefined ? {} : { charged }),
     ...(paid === undefined ? {} : { paid }),
   };
 }
@@ -112,28 +116,3 @@ function collarEdits({ collar, discharged }: Plan, entry: VisitEntry): Edit[] {
     until === "off" || (/^\d{4}-/.test(until) && until <= entry.at.slice(0, 10) && until > discharged.slice(0, 10));
   return over ? [{ path: ["collar"] }] : [{ path: ["collar", "until"], value: until }];
 }
-
-/** What was charged until now, what was paid, and the items that are still to come. */
-function moneyEdits(plan: Plan, { estimate: known }: Facts, entry: VisitEntry, visit: Visit | null): Edit[] {
-  const { estimate, clinic } = plan;
-  if (!estimate || !known) return [];
-  const digits = minorDigits(clinic.currency) ?? 2;
-  const unit = new Decimal(10).pow(digits);
-  const told = known.visits.find((one) => one.visit === visit?.id)?.amount.low ?? 0;
-  const charged = entry.charged === undefined ? new Decimal(told).div(unit) : new Decimal(plainMoney(entry.charged));
-  const earlier = new Decimal(known.earlier + known.today.low).div(unit).plus(charged);
-  const paid = new Decimal(plainMoney(estimate.paid)).plus(plainMoney(entry.paid ?? "0"));
-  const items = estimate.items.filter((_, i) => {
-    const line = known.lines[i];
-    const row = clinic.prices.find(({ item }) => item === line?.item);
-    const closed = entry.decided === "close" && row?.visit === "closure";
-    return !closed && (line?.when != null || row?.per === "visit" || row?.per === "day" || row?.visit !== undefined);
-  });
-  return [
-    { path: ["estimate", "earlier"], value: earlier.toFixed(digits) },
-    { path: ["estimate", "paid"], value: paid.toFixed(digits) },
-    { path: ["estimate", "items"], value: items },
-  ];
-}
-
-const plainMoney = (written: string): string => written.split(" ")[0] ?? "0";
