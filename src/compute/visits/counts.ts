@@ -1,7 +1,7 @@
 import type { Counts, Course } from "../facts.js";
 import type { Agenda } from "./agenda.js";
 import type { CourseModel } from "./course.js";
-import type { Step } from "./schedule/graph.js";
+import type { Node, Step } from "./schedule/graph.js";
 import { endsOf, type Range, rangesOf, widest } from "./schedule/totals.js";
 import type { Solved } from "./solve.js";
 
@@ -16,7 +16,8 @@ export function countsOf({ onces, runs }: CourseModel, solved: readonly Solved[]
   const noTrip: number[] = [];
   const weigh = ({ done }: Step): number[] =>
     done.length === 0 ? noTrip : [1, ...kinds.map((kind) => done.filter(({ item }) => kindOf[item] === kind).length)];
-  const ranges = solved.map(({ graph }) => rangesOf(graph, kinds.length + 1, weigh));
+  const known = new Map<Node, Range[]>();
+  const ranges = solved.map(({ graph }) => rangesOf(graph, kinds.length + 1, weigh, known));
   const likely = solved[0]?.best.map(weigh) ?? [];
   const countOf = (sum: number): Counts => {
     const { least, most } = widest(ranges.flatMap((range) => range[sum] ?? []));
@@ -27,7 +28,8 @@ export function countsOf({ onces, runs }: CourseModel, solved: readonly Solved[]
 
 /** The last day of the shortest and of the longest course. */
 export function endOf(solved: readonly Solved[], agenda: Agenda): Course["ends"] {
-  const ends = solved.map(({ graph }) => endsOf(graph)).filter((range): range is Range => range !== null);
+  const known = new Map<Node, Set<number>>();
+  const ends = solved.map(({ graph }) => endsOf(graph, known)).filter((range): range is Range => range !== null);
   if (ends.length === 0) return null;
   const { least, most } = widest(ends);
   return { earliest: agenda.dayOf(least), latest: agenda.dayOf(most) };

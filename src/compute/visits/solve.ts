@@ -2,9 +2,10 @@ import { common } from "../calendar/minutes.js";
 import type { Agenda, Reach } from "./agenda.js";
 import type { CourseModel, Once, Phase } from "./course.js";
 import type { Scenario } from "./scenario.js";
-import { bestSchedule } from "./schedule/best.js";
+import { bestSchedule, type WayAhead } from "./schedule/best.js";
 import { dayGraph } from "./schedule/day-graph.js";
-import type { DayGraph, Days, DayUse, Done, Step } from "./schedule/graph.js";
+import { noEvenings } from "./schedule/evenings.js";
+import type { DayGraph, Days, DayUse, Done, Node, Step } from "./schedule/graph.js";
 import type { VisitDays } from "./schedule/run-outlook.js";
 
 /** One way the wound may go, all schedules that serve it, and the best of them. */
@@ -27,13 +28,14 @@ export function solve(
   agreed: Agreed,
 ): Solved[] | null {
   const days = daysOf(model, agenda, agreed);
+  const [met, ways] = [noEvenings(), new Map<Node, WayAhead>()];
   const solved: Solved[] = [];
   let room = mostEvenings;
   for (const scenario of scenarios) {
-    const graph = dayGraph(model, scenario, days, room);
+    const graph = dayGraph(model, scenario, days, met, room);
     if (!graph) return null;
     for (const layer of graph.layers) room -= layer.length;
-    if (graph.layers.length > 0) solved.push({ scenario, graph, best: bestSchedule(graph) });
+    if (graph.layers.length > 0) solved.push({ scenario, graph, best: bestSchedule(graph, ways) });
   }
   return solved.sort(({ scenario: a }, { scenario: b }) => a.taken - b.taken || a.far - b.far);
 }

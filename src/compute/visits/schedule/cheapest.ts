@@ -1,8 +1,10 @@
 import type { DayGraph, Node } from "./graph.js";
 
-/** Leaves only what lies on a cheapest way from the discharge to an evening when all is over and no booking is left. */
-export function keepCheapest({ layers }: DayGraph, lastBooked: number): DayGraph {
-  const ahead = new Map<Node, number>();
+/**
+ * Leaves only what lies on a cheapest way from the discharge to an evening when all is over and no booking is left.
+ * layers: the evenings whose price ahead is not known yet; it is added.
+ */
+export function keepCheapest({ layers }: DayGraph, lastBooked: number, ahead: Map<Node, number>): DayGraph {
   for (let depth = layers.length - 1; depth >= 0; depth--)
     for (const node of layers[depth] ?? []) {
       const prices = node.steps.map(({ price, to }) => price + (ahead.get(to) ?? Number.POSITIVE_INFINITY));

@@ -23,28 +23,41 @@ export const slotName = ({ item, stretch, number }: Omit<Slot, "phase">): string
 
 /** Every slot of a graph by its name. */
 export function slotsOf(graph: DayGraph, cut: Cut): Map<string, SlotDays> {
-  const slots = new Map<string, SlotDays>();
-  /** The least a run is seen in a stretch, by the name of its slot number 0. */
-  const least = new Map<string, number>();
+  const inOrder: SlotDays[] = [];
+  /** The same by item, stretch and number: many steps lead to few slots. */
+  const known: SlotDays[][][] = [];
+  const least: number[][] = [];
   walk(graph, cut, {
     step: ({ day, done }, stretch, counts) => {
       for (const { item, phase } of done) {
         const single = item < cut.singles;
-        for (const count of single ? [0] : (counts[item - cut.singles] ?? [])) {
-          const slot = { item, stretch: single ? 0 : stretch, number: count + 1, phase };
-          const known = slots.get(slotName(slot));
-          if (known) known.days.add(day);
-          else slots.set(slotName(slot), { ...slot, days: new Set([day]), always: single });
+        const row = at(at(known, item), single ? 0 : stretch);
+        for (const count of single ? onlyOnce : (counts[item - cut.singles] ?? [])) {
+          const slot = row[count];
+          if (slot) slot.days.add(day);
+          else {
+            const days = new Set([day]);
+            row[count] = { item, stretch: single ? 0 : stretch, number: count + 1, phase, days, always: single };
+            inOrder.push(row[count]);
+          }
         }
       }
     },
     close: (item, stretch, counts) => {
-      const name = slotName({ item, stretch, number: 0 });
-      least.set(name, Math.min(least.get(name) ?? Number.POSITIVE_INFINITY, ...counts));
+      const stretches = at(least, item);
+      stretches[stretch] = Math.min(stretches[stretch] ?? Number.POSITIVE_INFINITY, ...counts);
     },
   });
-  for (const slot of slots.values()) slot.always ||= slot.number <= (least.get(slotName({ ...slot, number: 0 })) ?? 0);
-  return slots;
+  for (const slot of inOrder) slot.always ||= slot.number <= (least[slot.item]?.[slot.stretch] ?? 0);
+  return new Map(inOrder.map((slot) => [slotName(slot), slot]));
+}
+
+const onlyOnce = [0];
+
+/** The list at a place of a list of lists, made where there is none yet. */
+function at<T>(lists: T[][], index: number): T[] {
+  lists[index] ??= [];
+  return lists[index];
 }
 
 /** For each run, how often it may have been seen in the current stretch by the time a node is reached. */
