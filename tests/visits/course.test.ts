@@ -144,6 +144,20 @@ describe("closed days", () => {
     ]);
   });
 
+  test("where one way the wound may go has no day for a visit, it is that visit and that day that are told", () => {
+    // Discharged on a Monday: if the changes end on Saturday, the day after is a Sunday.
+    const course = ["change every day for 3-5 days, first tomorrow", "recheck 1 day after the last change"];
+    const blocked = { at: { line: 11, column: 17 }, values: { day: { day: "2026-03-08" } } };
+    expect(run({ course, hours: noSunday }).problems).toMatchObject([
+      { ...blocked, code: "closed-day", values: { nearest: { day: "2026-03-09" } } },
+    ]);
+    const fair = { from: "2026-03-08", to: "2026-03-08", name: "Town fair" };
+    expect(run({ course, clinic: { closed: [fair] }, booked: ["2026-03-03 09:00"] }).problems).toEqual([]);
+    expect(run({ course, clinic: { closed: [fair] } }).problems).toMatchObject([
+      { ...blocked, code: "closed-for", values: { closure: "Town fair", nearest: { day: "2026-03-09" } } },
+    ]);
+  });
+
   test("no feasible date names what blocks it and the nearest day that would do", () => {
     expect(run({ course: ["recheck day 6"], hours: noSunday }).problems).toMatchObject([
       { code: "closed-day", values: { day: { day: "2026-03-08" }, nearest: { day: "2026-03-09" } } },

@@ -4,7 +4,7 @@ import { type Problem, problem } from "#problems/problem.js";
 import type { Agenda } from "./agenda.js";
 import type { Booking } from "./booked.js";
 import type { CourseModel } from "./course.js";
-import type { Agreed, Solved } from "./solve.js";
+import { type Agreed, nothingAgreed, type Solved } from "./solve.js";
 
 export type Solver = (agreed: Agreed) => Solved[] | null;
 
@@ -37,7 +37,7 @@ export function book(
 /** Why not all appointments can be kept: those on days the course has no use for, or the first that clashes with others. */
 function whyNot(plan: Plan, agenda: Agenda, bookings: ReadonlyMap<number, Booking>, solver: Solver): Problem[] {
   const at = (day: number) => placeOf(plan.places, "booked", bookings.get(day)?.index ?? 0);
-  const possible = [...new Set((solver({ booked: [], fixed: new Map() }) ?? []).flatMap(tripDays))];
+  const possible = [...new Set((solver(nothingAgreed) ?? []).flatMap(tripDays))];
   const useless = [...bookings.keys()].filter((number) => !possible.includes(number));
   const problems = useless.map((number) => {
     const day = { day: agenda.dayOf(number) };

@@ -24,7 +24,7 @@ export function checkLines(model: CourseModel, agenda: Agenda): Problem[] {
 function checkWindow(agenda: Agenda, { kind, slot, when, open }: Once, { from, to }: Span): Problem[] {
   const reach = agenda.reach(kind.value, slot);
   if (open || reach.nextUsable(from) <= to) return [];
-  return [closedWindow(agenda, reach, from, to, when.at)];
+  return [closedWindow(agenda, reach, { from, to }, when.at)];
 }
 
 /** A phase begins before it ends, and its gap fits into it. */

@@ -1,12 +1,22 @@
 import type { Place } from "#problems/place.js";
 import { type Problem, problem } from "#problems/problem.js";
 import type { Agenda, Reach } from "./agenda.js";
+import type { Span } from "./language/line.js";
 
-/** Tells why a visit cannot be on a day: which closure or whose absence it is, and the nearest day that would do. */
-export function closedDay(agenda: Agenda, reach: Reach, number: number, at: Place): Problem {
+/**
+ * Tells why a visit cannot be on a day: which closure or whose absence it is, and the nearest day that would do. near: that
+ * day, where more decides it than who is there.
+ */
+export function closedDay(
+  agenda: Agenda,
+  reach: Reach,
+  number: number,
+  at: Place,
+  near = nearest(reach, number, number),
+): Problem {
   const { closed, hours, away } = agenda.on(number);
   const day = agenda.dayOf(number);
-  const values = { day: { day }, nearest: { day: nearestDay(agenda, reach, number, number) } };
+  const values = { day: { day }, nearest: { day: agenda.dayOf(near) } };
   if (hours.length === 0 && closed?.name) return problem("closed-for", at, { ...values, closure: closed.name });
   if (hours.length === 0) return problem("closed-day", at, values);
   if (reach.clinician && !agenda.isIn(number))
@@ -15,13 +25,16 @@ export function closedDay(agenda: Agenda, reach: Reach, number: number, at: Plac
 }
 
 /** Tells the same of a stretch of days, naming the first closure that has a name. */
-export function closedWindow(agenda: Agenda, reach: Reach, from: number, to: number, at: Place): Problem {
-  if (from === to) return closedDay(agenda, reach, from, at);
-  const values = {
-    from: { day: agenda.dayOf(from) },
-    to: { day: agenda.dayOf(to) },
-    nearest: { day: nearestDay(agenda, reach, from, to) },
-  };
+export function closedWindow(
+  agenda: Agenda,
+  reach: Reach,
+  { from, to }: Span,
+  at: Place,
+  near = nearest(reach, from, to),
+): Problem {
+  if (from === to) return closedDay(agenda, reach, from, at, near);
+  const on = (number: number) => ({ day: agenda.dayOf(number) });
+  const values = { from: on(from), to: on(to), nearest: on(near) };
   for (let number = from; number <= to; number++) {
     const closure = agenda.on(number).closed?.name;
     if (closure) return problem("no-open-day-for", at, { ...values, closure });
@@ -29,5 +42,4 @@ export function closedWindow(agenda: Agenda, reach: Reach, from: number, to: num
   return problem("no-open-day", at, values);
 }
 
-const nearestDay = (agenda: Agenda, reach: Reach, from: number, to: number) =>
-  agenda.dayOf(reach.nearestTo(from, to) ?? to);
+const nearest = (reach: Reach, from: number, to: number): number => reach.nearestTo(from, to) ?? to;

@@ -14,6 +14,8 @@ export type Solved = { scenario: Scenario; graph: DayGraph; best: Step[] };
 /** What is agreed: the days somebody comes, and the single visits already given one of them. */
 export type Agreed = { booked: readonly number[]; fixed: ReadonlyMap<number, number> };
 
+export const nothingAgreed: Agreed = { booked: [], fixed: new Map() };
+
 /** More evenings than all scenarios of a course that a clinic would write have; a guard against ones made to be slow. */
 const mostEvenings = 50_000;
 

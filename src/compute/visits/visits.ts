@@ -6,7 +6,8 @@ import { checkClinicians } from "../calendar/clinician.js";
 import { checkHolidayPlace } from "../calendar/holidays.js";
 import type { Course } from "../facts.js";
 import { type Agenda, agendaOf } from "./agenda.js";
-import { type Booked, book } from "./book.js";
+import { blockedVisit } from "./blocked.js";
+import { type Booked, book, type Solver } from "./book.js";
 import { type Booking, readBooked } from "./booked.js";
 import { checkBooked } from "./check-booked.js";
 import { checkPartnerDays, checkStretches } from "./check-days.js";
@@ -18,7 +19,7 @@ import { readLines } from "./read-lines.js";
 import { rowsOf } from "./rows.js";
 import { scenariosOf } from "./scenario.js";
 import { cutAt } from "./schedule/slots.js";
-import { solve } from "./solve.js";
+import { nothingAgreed, type Solved, solve } from "./solve.js";
 import { tripsOf } from "./trips.js";
 import { visitsOf } from "./visits-of.js";
 
@@ -65,7 +66,10 @@ function readCourse(plan: Plan, kinds: VisitKind[], agenda: Agenda): Outcome<Cou
   return { value: linked.value, problems: [...linked.problems, ...checkLines(linked.value, agenda)] };
 }
 
-/** The schedules that keep the course and its appointments. Problems: "course-too-open", "course-fits-no-calendar". */
+/**
+ * The schedules that keep the course and its appointments. Problems: "course-too-open", "course-fits-no-calendar", those of
+ * the appointments, or of the visit that has no day.
+ */
 function keep(
   plan: Plan,
   model: CourseModel,
@@ -74,13 +78,22 @@ function keep(
 ): Outcome<Pick<Booked, "solved" | "booked">> {
   const at = placeOf(plan.places, "care");
   const scenarios = scenariosOf(model);
-  const kept = scenarios && book(plan, model, agenda, bookings, (agreed) => solve(model, scenarios, agenda, agreed));
+  const solver: Solver = (agreed) => scenarios && solve(model, scenarios, agenda, agreed);
+  const kept = scenarios && book(plan, model, agenda, bookings, solver);
   if (!kept) return { value: null, problems: [problem("course-too-open", at, {})] };
-  if (stops(kept.problems)) return { value: null, problems: kept.problems };
+
+  const noDay = (solved: readonly Solved[]): Outcome<never> => {
+    const stuck = scenarios.find((one) => !solved.some(({ scenario }) => scenario === one));
+    const blocked = stuck ? blockedVisit(model, stuck, agenda) : [];
+    return { value: null, problems: blocked.length > 0 ? blocked : [problem("course-fits-no-calendar", at, {})] };
+  };
+  if (stops(kept.problems)) {
+    const unbooked = solver(nothingAgreed) ?? [];
+    return unbooked.length === 0 ? noDay(unbooked) : { value: null, problems: kept.problems };
+  }
   // An appointment may settle how the wound goes; without one every way it may go must have its days.
-  if (kept.solved.length === 0 || (bookings.size === 0 && kept.solved.length < scenarios.length))
-    return { value: null, problems: [problem("course-fits-no-calendar", at, {})] };
-  return { value: kept, problems: kept.problems };
+  const all = bookings.size > 0 || kept.solved.length === scenarios.length;
+  return kept.solved.length > 0 && all ? { value: kept, problems: kept.problems } : noDay(kept.solved);
 }
 
 /** The days from discharge to the latest end on which the clinic is closed. */
