@@ -1,10 +1,10 @@
-import type { Clock, DayPart, Facts, LocalTime, Visit } from "#compute/facts.js";
+import type { Clock, Day, DayPart, Facts, FirstTrip, LocalTime, Visit } from "#compute/facts.js";
 import type { Live, Moment, Ring } from "#handout/live.js";
 import { wordsOf } from "#handout/walk.js";
 import { doseId } from "./blocks/chart.js";
 import { doseWords } from "./dose-words.js";
 import { betweenOn } from "./helpers/values.js";
-import { purposesOf } from "./helpers/words.js";
+import { eitherOf, purposesOf } from "./helpers/words.js";
 import { lineOf } from "./inlines.js";
 import type { Page } from "./page.js";
 import { wordsAloneOn as plain } from "./words-alone.js";
@@ -32,7 +32,8 @@ export function liveOn(page: Page): Live {
     parts: ahead.parts.map(({ part, from }) => ({ from, title: titleOf(page, part), steps: stepsOn(page, part) })),
     visits: page.view.course.visits
       .filter(({ certainty }) => certainty !== "possible")
-      .map((visit) => visitOn(page, visit)),
+      .map((visit) => visitOn(page, visit))
+      .concat(page.view.next.trip ? [tripOn(page, page.view.next.trip)] : []),
     words: wordsOn(page),
   };
 }
@@ -90,9 +91,18 @@ function visitOn(page: Page, visit: Visit): Live["visits"][number] {
     ? plain(page, "handout:next.for-elsewhere", { purposes, where })
     : plain(page, "handout:next.for", { purposes });
   if (visit.at) return { until: visit.at, day: visit.at.slice(0, 10), when: momentOn(page, visit.at), text };
-  const words = page.voice.capital(betweenOn(page, visit.earliest, visit.latest, "").text);
+  return notBooked(page, visit, text);
+}
+
+function tripOn(page: Page, trip: FirstTrip): Live["visits"][number] {
+  const purposes = page.voice.capital(wordsOf(lineOf(eitherOf(page, trip.kinds).markdown, page.holes)));
+  return notBooked(page, trip, plain(page, "handout:next.one-of", { purposes }));
+}
+
+function notBooked(page: Page, { earliest, latest }: { earliest: Day; latest: Day }, text: string) {
+  const words = page.voice.capital(betweenOn(page, earliest, latest, "").text);
   const when = { today: words, tomorrow: words, later: words };
-  return { until: visit.latest, day: null, when, text: `${text} ${plain(page, "handout:next.not-booked")}` };
+  return { until: latest, day: null, when, text: `${text} ${plain(page, "handout:next.not-booked")}` };
 }
 
 function wordsOn(page: Page): Live["words"] {

@@ -30,7 +30,7 @@ const words = (page: Page, { id, values }: Sign): string => plain(page, `stateme
 function next(page: Page): string {
   const { due, next } = page.view;
   const doses = due.map(({ dose, medicine }) => doseWords(page, medicine, dose));
-  const { visit } = next;
+  const { visit, trip } = next;
   const parts = [
     ...(next.dose
       ? [plain(page, "messages:next.dose", { when: page.voice.dateTime(next.dose.at), doses: doses.join("; ") })]
@@ -41,6 +41,9 @@ function next(page: Page): string {
             when: visit.at ? page.voice.dateTime(visit.at) : betweenOn(page, visit.earliest, visit.latest, "").text,
           }),
         ]
+      : []),
+    ...(trip
+      ? [plain(page, "messages:next.visit", { when: betweenOn(page, trip.earliest, trip.latest, "").text })]
       : []),
   ];
   return parts.length > 0 ? [plain(page, "messages:next.title"), ...parts].join(" ") : "";

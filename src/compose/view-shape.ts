@@ -40,6 +40,7 @@ export const viewShapes = {
       dose: "Dose",
       alsoDue: ["Dose"],
       visit: "Visit",
+      trip: "FirstTrip",
     },
     care: ["Care"],
     signs: ["Sign"],
@@ -253,6 +254,15 @@ export const viewShapes = {
   Certainty: {
     "=": ["booked", "expected", "possible"],
   },
+  FirstTrip: {
+    earliest: "Day",
+    latest: "Day",
+    kinds: [
+      {
+        kind: "string",
+      },
+    ],
+  },
   Care: {
     topic: "string",
     site: "string",
@@ -291,6 +301,7 @@ export const viewShapes = {
       earliest: "Day",
       latest: "Day",
     },
+    first: "FirstTrip",
     closed: [
       {
         day: "Day",

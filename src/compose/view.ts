@@ -54,7 +54,7 @@ export function viewOf(facts: Facts): View {
       (kind) => ({ kind }),
     ),
     has: {
-      next: facts.next.dose !== null || facts.next.visit !== null,
+      next: facts.next.dose !== null || facts.next.visit !== null || facts.next.trip !== null,
       home: facts.steps.length > 0 || facts.supplies.length > 0,
       visits: facts.course.visits.length > 0,
     },

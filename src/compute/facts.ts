@@ -102,6 +102,9 @@ export type Visit = {
 
 export type Counts = { fewest: number; likely: number; most: number };
 
+/** First and last day of a trip that may be for any of some kinds of purpose. */
+export type FirstTrip = { earliest: Day; latest: Day; kinds: { kind: string }[] };
+
 export type Course = {
   visits: Visit[];
   /** How many trips, and how many of each kind of purpose. */
@@ -109,6 +112,8 @@ export type Course = {
   purposes: { kind: string; counts: Counts }[];
   /** The day of the last visit in the shortest and in the longest course; null where there is no visit at all. */
   ends: { earliest: Day; latest: Day } | null;
+  /** The very next trip where it is sure that there is one, whatever it turns out to be for; null where none is sure. */
+  first: FirstTrip | null;
   /** Days in the course's span when the clinic is closed. */
   closed: { day: Day; reason: "weekly" | "closure" | "holiday"; name: string | null }[];
 };
@@ -329,7 +334,8 @@ export type Facts = {
   contacts: Contact[];
   reason: Told;
   /** The very next things to do. */
-  next: { dose: Dose | null; alsoDue: Dose[]; visit: Visit | null };
+  /** trip: where no one visit is sure, and it is sure that there is some visit. */
+  next: { dose: Dose | null; alsoDue: Dose[]; visit: Visit | null; trip: FirstTrip | null };
   care: Care[];
   signs: Sign[];
   normal: Statement[];

@@ -30,6 +30,7 @@ const courseOf = (...visits: Visit[]): Course => ({
   trips: { fewest: 0, likely: 0, most: 0 },
   purposes: [],
   ends: null,
+  first: null,
   closed: [],
 });
 

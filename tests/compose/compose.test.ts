@@ -247,7 +247,7 @@ it("a case with the least in it is still a page", () => {
     ...cat,
     clinician: null,
     patient: { ...cat.patient, age: null },
-    next: { dose: null, alsoDue: [], visit: null },
+    next: { dose: null, alsoDue: [], visit: null, trip: null },
     signs: [],
     normal: [],
     steps: [],
@@ -257,7 +257,7 @@ it("a case with the least in it is still a page", () => {
     chart: null,
     collar: null,
     estimate: null,
-    course: { visits: [], trips: { fewest: 0, likely: 0, most: 0 }, purposes: [], ends: null, closed: [] },
+    course: { visits: [], trips: { fewest: 0, likely: 0, most: 0 }, purposes: [], ends: null, first: null, closed: [] },
   };
   const { value, problems } = composed(bare, "en");
   expect(problems).toEqual([]);

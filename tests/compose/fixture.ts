@@ -268,6 +268,7 @@ export const dog: Facts = {
     dose: amoxiclav.doses[0] ?? null,
     alsoDue: carprofen.doses.slice(0, 1),
     visit: dogNext ?? null,
+    trip: null,
   },
   care: [
     {
@@ -312,6 +313,7 @@ export const dog: Facts = {
       { kind: "closure", counts: times(0, 1) },
     ],
     ends: { earliest: march(12), latest: march(16) },
+    first: null,
     closed: [8, 15].map((date) => ({ day: march(date), reason: "weekly" as const, name: null })),
   },
   collar: {
@@ -482,7 +484,7 @@ export const cat: Facts = {
     en: "A small abscess near the base of the tail. It has burst, and we cleaned it. It can heal at home.",
     es: "Un absceso pequeño cerca de la base de la cola. Se ha reventado y lo limpiamos. Puede curar en casa.",
   },
-  next: { dose: drops.doses[0] ?? null, alsoDue: [], visit: catVisits[0] ?? null },
+  next: { dose: drops.doses[0] ?? null, alsoDue: [], visit: catVisits[0] ?? null, trip: null },
   care: [
     {
       topic: "abscess-home-care",
@@ -516,6 +518,7 @@ export const cat: Facts = {
     trips: times(2, 2),
     purposes: [{ kind: "recheck", counts: times(2, 2) }],
     ends: { earliest: march(16), latest: march(16) },
+    first: null,
     closed: [8, 15].map((date) => ({ day: march(date), reason: "weekly" as const, name: null })),
   },
   collar: {

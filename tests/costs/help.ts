@@ -30,6 +30,7 @@ export const noCourse: Course = {
   trips: { fewest: 0, likely: 0, most: 0 },
   purposes: [],
   ends: null,
+  first: null,
   closed: [],
 };
 export const price = (low: string, high = low, likely: string | null = null): Price["price"] => ({ low, high, likely });

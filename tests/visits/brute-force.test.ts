@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { agendaOf } from "../../src/compute/visits/agenda.js";
 import { countsOf, endOf } from "../../src/compute/visits/counts.js";
+import { firstTripOf } from "../../src/compute/visits/first-trip.js";
 import { link } from "../../src/compute/visits/link.js";
 import { readLines } from "../../src/compute/visits/read-lines.js";
 import { rowsOf } from "../../src/compute/visits/rows.js";
@@ -182,6 +183,23 @@ function compare(given: Words) {
   const lasts = all.map((one) => Math.max(...tripDays(one))).filter((day) => day > 0);
   expect(endOf(ours, agenda)).toEqual(
     lasts.length > 0 ? { earliest: dayAfter(Math.min(...lasts)), latest: dayAfter(Math.max(...lasts)) } : null,
+  );
+
+  // The first trip, and what it may be for.
+  const firsts = all.map((one) => Math.min(...tripDays(one)));
+  const onFirst = all.flatMap((one, i) => [
+    ...(one.run.some(([day]) => day === firsts[i]) ? ["bandage-change"] : []),
+    ...one.singles.flatMap((day, index) => (day === firsts[i] ? [model.onces[index]?.kind.value.id ?? ""] : [])),
+  ]);
+  const first = firstTripOf(model, ours, agenda);
+  expect(first && { ...first, kinds: first.kinds.map(({ kind }) => kind).sort() }).toEqual(
+    firsts.includes(Number.POSITIVE_INFINITY)
+      ? null
+      : {
+          earliest: dayAfter(Math.min(...firsts)),
+          latest: dayAfter(Math.max(...firsts)),
+          kinds: [...new Set(onFirst)].sort(),
+        },
   );
 
   // The days each visit may fall on, and whether it comes whatever happens.

@@ -153,9 +153,13 @@ function runsOf(words: Words, lengths: number[], ends: number[], begins: number)
     if (judged === "never") return;
     if (judged !== "unfinished") found.push({ days, ...judged });
     const [last, phase] = days.at(-1) ?? [0, 0];
-    const reach = last === 0 ? begins + 8 : last + 8;
-    for (const next of up(phase, words.phases.length - 1))
-      for (const day of (usable[next] ?? []).filter((one) => one > last && one <= reach)) grow([...days, [day, next]]);
+    // No window reaches further; where all its days are closed, the next usable one may be later still.
+    const due = (last === 0 ? begins : last) + 8;
+    for (const next of up(phase, words.phases.length - 1)) {
+      const mine = usable[next] ?? [];
+      const reach = mine.find((one) => one >= due) ?? due;
+      for (const day of mine.filter((one) => one > last && one <= reach)) grow([...days, [day, next]]);
+    }
   };
   grow([]);
   return found;

@@ -77,6 +77,23 @@ describe("the dog with the abscess", () => {
   });
 });
 
+describe("what comes first", () => {
+  test("where a closure may come before the next change, some visit is sure all the same", () => {
+    const { visits, first } = courseOf({ course: ["change every 2-3 days until day 6", "maybe closure day 1-3"] });
+    expect(visits.map(({ certainty }) => certainty)).not.toContain("expected");
+    expect(first).toEqual({
+      earliest: "2026-03-03",
+      latest: "2026-03-05",
+      kinds: [{ kind: "bandage-change" }, { kind: "closure" }],
+    });
+  });
+
+  test("where there may be no visit at all, none is promised", () => {
+    expect(courseOf({ course: ["maybe recheck day 3-7"] }).first).toBeNull();
+    expect(courseOf({ course: [] }).first).toBeNull();
+  });
+});
+
 describe("sharing a day", () => {
   test("two single visits that can share a day do", () => {
     const course = courseOf({ course: ["recheck day 10", "sutures out day 10-14"] });
@@ -323,7 +340,14 @@ test("months, years, leap days and clock changes are only days", () => {
 
 test("a plan without a course has no visits", () => {
   const { value } = run({ course: [] });
-  expect(value).toEqual({ visits: [], trips: { fewest: 0, likely: 0, most: 0 }, purposes: [], ends: null, closed: [] });
+  expect(value).toEqual({
+    first: null,
+    visits: [],
+    trips: { fewest: 0, likely: 0, most: 0 },
+    purposes: [],
+    ends: null,
+    closed: [],
+  });
   expect(planOf({ course: [] }).care).toHaveLength(1);
 });
 

@@ -1,4 +1,4 @@
-import type { DayPart, Statement, Told, Visit } from "#compute/facts.js";
+import type { DayPart, FirstTrip, Statement, Told, Visit } from "#compute/facts.js";
 import { Fragment } from "../holes.js";
 import { lineOf } from "../inlines.js";
 import { sayOn } from "../page.js";
@@ -40,6 +40,17 @@ export const purposesOf = (page: Parameters<Helper>[0], visit: Visit): Fragment 
   return new Fragment(page.voice.list(names));
 };
 
+/** {{either trip.kinds}}: what a visit may be for, "bandage change or recheck". */
+const either: Helper = (page, [given]) => eitherOf(page, given as FirstTrip["kinds"]);
+
+export const eitherOf = (page: Parameters<Helper>[0], kinds: FirstTrip["kinds"]): Fragment =>
+  new Fragment(
+    page.voice.list(
+      kinds.map(({ kind }) => sayOn(page, `visits:${kind}.name`).markdown),
+      "or",
+    ),
+  );
+
 /** {{dayTimes step.times}}: "in the morning and in the evening" */
 const dayTimes: Helper = (page, [given]) =>
   new Fragment(page.voice.list((given as DayPart[]).map((part) => sayOn(page, `handout:home.part.${part}`).markdown)));
@@ -56,4 +67,4 @@ const weekdays: Helper = (page, [given]) => {
 /** {{capital (purposes visit)}}: words that begin a line. A value at their start stays as it was written. */
 const capital: Helper = (page, [given]) => new Fragment(page.voice.capital(String(given)));
 
-export const wordHelpers = { say, words, statement, told, toldList, purposes, weekdays, dayTimes, capital };
+export const wordHelpers = { say, words, statement, told, toldList, purposes, either, weekdays, dayTimes, capital };

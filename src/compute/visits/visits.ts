@@ -14,6 +14,7 @@ import { checkPartnerDays, checkStretches } from "./check-days.js";
 import { checkLines } from "./check-lines.js";
 import { countsOf, endOf } from "./counts.js";
 import type { CourseModel } from "./course.js";
+import { firstTripOf } from "./first-trip.js";
 import { link } from "./link.js";
 import { readLines } from "./read-lines.js";
 import { rowsOf } from "./rows.js";
@@ -52,6 +53,7 @@ export function computeVisits(plan: Plan, kinds: VisitKind[]): Outcome<Course> {
     visits: visitsOf(plan, model.value, kinds, agenda, trips, bookings),
     ...countsOf(model.value, solved),
     ends,
+    first: firstTripOf(model.value, solved, agenda),
     closed: closedUntil(agenda, ends),
   };
   return { value: course, problems };
