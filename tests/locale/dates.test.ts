@@ -32,6 +32,45 @@ it("the first day of the week is the region's (CLDR weekData: Sunday in the US a
   expect(["en-US", "es-MX", "es-ES", "en-GB"].map((tag) => datesOf(tag).weekStart)).toEqual([7, 7, 1, 1]);
 });
 
+// CLDR timeData and weekData by region: a clock of 12 or 24 hours, and the day a week begins with (1 Monday, 7 Sunday).
+it.each([
+  ["en-US", "12-hour", 7],
+  ["es-US", "12-hour", 7],
+  ["en-GB", "24-hour", 1],
+  ["es-ES", "24-hour", 1],
+  ["fr-FR", "24-hour", 1],
+  ["de-DE", "24-hour", 1],
+  ["pt-BR", "24-hour", 7],
+  ["zh-Hans-CN", "24-hour", 1],
+  ["vi-VN", "24-hour", 1],
+  ["ar-EG", "12-hour", 6],
+])("%s has a %s clock and weeks that begin on day %i, as Intl has them", (tag, clock, weekStart) => {
+  const dates = datesOf(tag);
+  const { hour12 } = new Intl.DateTimeFormat(tag, { hour: "numeric" }).resolvedOptions();
+  expect(hour12).toBe(clock === "12-hour");
+  const [morning, evening] = ["08:05", "20:05"].map((time) =>
+    dates
+      .time(time)
+      .normalize("NFKC")
+      .replace(/\p{Nd}/gu, digit),
+  );
+  expect(/20/.test(evening ?? "")).toBe(clock === "24-hour");
+  expect(evening).not.toBe(morning);
+  expect(dates.weekStart).toBe(weekStart);
+  // Node 20 has it as a getter, later ones as a method.
+  const locale = new Intl.Locale(tag) as Intl.Locale & {
+    weekInfo?: { firstDay: number };
+    getWeekInfo?: () => { firstDay: number };
+  };
+  expect((locale.getWeekInfo?.() ?? locale.weekInfo)?.firstDay).toBe(weekStart);
+});
+
+/** A digit of any script as an ASCII one: those of a script follow each other from nought. */
+const digit = (given: string): string => {
+  const code = given.codePointAt(0) ?? 0;
+  return String(code < 128 ? code - 48 : (code - 0x660) % 16);
+};
+
 it.each(["Pacific/Kiritimati", "America/Los_Angeles", "Africa/Cairo"])("the host's zone (%s) never shows", (zone) => {
   vi.stubEnv("TZ", zone);
   const dates = datesOf("en-US");
