@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { tables, wordsOf } from "./help.js";
 
 /** The languages that say every statement themselves; a variant such as en-GB says only what it says otherwise. */
-const tags = ["en", "es", "de", "fr"];
+const tags = ["en", "es", "de", "fr", "zh-Hans"];
 const rows = Object.entries(tables.statements).flatMap(([list, all]) =>
   all.map((row) => ({ key: `${list}.${row.id}`, row })),
 );
