@@ -19,7 +19,12 @@ const course: Course = {
   ],
   ends: { earliest: "2026-03-10", latest: "2026-03-21" },
 };
-const amoxicillin = { id: "amoxicillin", name: "Amoxicillin", dispense: { value: "17.5", unit: "mL" } } as Medicine;
+const amoxicillin = {
+  id: "amoxicillin",
+  name: "Amoxicillin",
+  strength: { value: "62.5", unit: "mg/mL" },
+  dispense: { value: "17.5", unit: "mL" },
+} as Medicine;
 
 const prices = [
   { item: "opened and flushed", price: price("310.00"), name: { en: "Opened", es: "Abierto" } },

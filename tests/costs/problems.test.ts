@@ -65,9 +65,24 @@ describe("problems of an estimate, each at its place", () => {
 
   test("a price by the unit of no medicine", () => {
     const prices = [{ ...one, per: "unit" as const }];
-    expect(told({ items: ["one"], prices, medicines: [{ id: "on", name: "on" }] })).toEqual([
+    expect(told({ items: ["one"], prices, medicines: [{ id: "on", name: "on", strength: null }] })).toEqual([
       'unit-not-dispensed estimate/items/0+0: {"item":"one","medicines":["on"]}',
     ]);
+  });
+
+  test("a price by the unit of another strength than the plan's", () => {
+    const strength = { value: "100", unit: "mg" };
+    const by = (item: string) =>
+      told({
+        items: [item],
+        prices: [{ ...one, item, per: "unit" as const }],
+        medicines: [{ id: "m", name: "m", strength, dispense: { value: "7", unit: "tablet" } }],
+      });
+    expect(by("m 25 mg")).toEqual([
+      'unit-not-dispensed estimate/items/0+0: {"item":"m 25 mg","medicines":["m 100 mg"]}',
+    ]);
+    expect(by("m 100 mg/mL")).toHaveLength(1);
+    for (const item of ["m", "m 100 mg", "m 100.0mg tablets", "m 30 of them"]) expect(by(item)).toEqual([]);
   });
 
   test("the same item twice is asked about; firm and maybe are two things", () => {

@@ -1,8 +1,9 @@
 import type { Decimal } from "decimal.js";
 import type { Span } from "../facts.js";
+import { dispensed } from "./dispensed.js";
 import { exact, roundHalfUp } from "./money.js";
 import type { Item } from "./read-item.js";
-import { type Countable, dispensed, type End, type Slot, slotsOf } from "./slots.js";
+import { type Countable, type End, type Slot, slotsOf } from "./slots.js";
 import type { PriceAt } from "./time-band.js";
 
 /** An item charged once: how many, how many of them cost something, and at what price for one. */

@@ -1,7 +1,9 @@
 import { nearest } from "#problems/near.js";
 import { type Problem, problem } from "#problems/problem.js";
+import type { Medicine } from "../facts.js";
+import { dispensedFor } from "./dispensed.js";
 import type { Item } from "./read-item.js";
-import { type Countable, dispensedFor } from "./slots.js";
+import type { Countable } from "./slots.js";
 
 /** What an item asks for that the course and the medicines do not have, and what is asked for twice. */
 export function checkItems(items: readonly Item[], counted: Countable): Problem[] {
@@ -24,5 +26,8 @@ function checkVisit({ price: { item, per, visit }, when, at }: Item, { course }:
 function checkUnits(item: Item, { medicines }: Countable): Problem[] {
   const { price, at } = item;
   if (price.per !== "unit" || dispensedFor(item, medicines).length > 0) return [];
-  return [problem("unit-not-dispensed", at, { item: price.item, medicines: medicines.map(({ name }) => name) })];
+  return [problem("unit-not-dispensed", at, { item: price.item, medicines: medicines.map(known) })];
 }
+
+const known = ({ name, strength }: Medicine): string =>
+  strength ? `${name} ${strength.value} ${strength.unit}` : name;

@@ -1,8 +1,9 @@
 import type { CostLine, Counts, Span } from "../facts.js";
 import { type Charge, gross } from "./charges.js";
+import { dispensedFor } from "./dispensed.js";
 import { exact } from "./money.js";
 import type { Item } from "./read-item.js";
-import { type Countable, decisionOf, dispensedFor, type End } from "./slots.js";
+import { type Countable, decisionOf, type End } from "./slots.js";
 import { spanOf } from "./span.js";
 
 /** One line of the estimate: all the times an item is charged, together. */

@@ -1,7 +1,5 @@
 import { addDays, differenceInCalendarDays, formatISO, parseISO } from "date-fns";
 import type { Counts, Course, Day, LocalTime, Medicine, Visit } from "../facts.js";
-import { keyOf } from "./key.js";
-import { exact } from "./money.js";
 import type { Item } from "./read-item.js";
 
 /** What the estimate counts: visits and days come from the course, units from the medicines; nothing is entered twice. */
@@ -34,16 +32,6 @@ export function decisionOf({ price: { visit }, when }: Item, { visits }: Course)
   if (first !== null && others.every((decision) => decision === first)) return first;
   return when === "done" ? visit : null;
 }
-
-/** The medicines a row charged by the unit is for: its item is their name, or begins with it. */
-export const dispensedFor = ({ price }: Item, medicines: readonly Medicine[]): Medicine[] =>
-  medicines.filter(({ id, name }) =>
-    [id, name].some((known) => `${keyOf(price.item)} `.startsWith(`${keyOf(known)} `)),
-  );
-
-/** How many units are dispensed, in exact decimals. */
-export const dispensed = (item: Item, medicines: readonly Medicine[]) =>
-  dispensedFor(item, medicines).reduce((all, { dispense }) => all.plus(dispense.value), exact(0));
 
 const always = { low: true, likely: true, high: true };
 
