@@ -24,11 +24,13 @@ import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import type { Outcome, Problem } from "#problems/problem.js";
 import { type Reading, readPage } from "#reading/reading.js";
+import { type Choices, choicesOf } from "#tables/choices.js";
 import { openTables, type Tables } from "#tables/tables.js";
 
 export { clinicReviewsFile, readClinicReviews } from "#locale/status/clinic-review.js";
 export { editPlan } from "#plan/edit-plan.js";
-export { planJsonSchema } from "#plan/json-schema.js";
+export { clinicJsonSchema, planJsonSchema } from "#plan/json-schema.js";
+export { type Entry, modeline, newFile, type Yaml } from "#plan/new-file.js";
 export { clinicPath, pricesPath, type Sources } from "#plan/read-clinic.js";
 export { readPlan } from "#plan/read-plan.js";
 export { staffLanguage } from "#plan/staff-language.js";
@@ -37,7 +39,7 @@ export { mergeVisit } from "#plan/visit-entry.js";
 export { type Reason, settle } from "#problems/settle.js";
 export { reviseEvents } from "#render/calendar/revise.js";
 export { renderRecord as record } from "#render/record/record.js";
-export type { ClinicReview, Document, Edit, Facts, Handout, Outcome, Plan, Problem, Reading };
+export type { Choices, ClinicReview, Document, Edit, Facts, Handout, Outcome, Plan, Problem, Reading };
 
 /** Font families in the order they are used, two files each: TrueType for the page, WOFF2 for the screen. */
 export type Fonts = { pdf: FontFamily[]; web: FontFamily[] };
@@ -205,6 +207,9 @@ export const topics = (house: House, language: string): { id: string; species: s
   const { say } = speak(house.locales, language);
   return house.tables.care.topics.map(({ id, species }) => ({ id, species, name: say(`topics:${id}.name`) }));
 };
+
+/** What a plan may name, and what each kind of care asks for. */
+export const choices = (house: House): Choices => choicesOf(house.tables);
 
 /** A language a handout can be written in, by its own name, and how far its translation is (LanguageStatus). */
 export type Language = LanguageStatus & { tag: string; name: string };

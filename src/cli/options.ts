@@ -56,6 +56,49 @@ export type ReviseFlags = Partial<
 >;
 export type ReviseOptions = PlanOptions & ReviseFlags & { from?: string };
 
+/** What was said of a new plan by flags. medicine, item: a line each. */
+export type NewOptions = Partial<
+  Record<
+    | "clinic"
+    | "species"
+    | "sex"
+    | "name"
+    | "weight"
+    | "owner"
+    | "language"
+    | "email"
+    | "topic"
+    | "site"
+    | "bandage"
+    | "reason"
+    | "collar"
+    | "paid"
+    | "clinician"
+    | "discharged",
+    string
+  > &
+    Record<"course" | "medicine" | "item", Several>
+> & { today: string; json?: boolean };
+
+/** What was said of a new clinic profile by flags. */
+export type NewClinicOptions = Partial<
+  Record<
+    | "name"
+    | "phone"
+    | "email"
+    | "afterName"
+    | "afterPhone"
+    | "country"
+    | "zone"
+    | "currency"
+    | "language"
+    | "weekdays"
+    | "saturday"
+    | "sunday",
+    string
+  >
+> & { address?: Several; json?: boolean };
+
 export const planOptions = (): Option[] => [
   new Option(
     "--allow <CODE[:FOR]=reason>",

@@ -4,6 +4,7 @@ import { buildCommand } from "./build.js";
 import { checkCommand } from "./check.js";
 import type { ExitCode } from "./exit-code.js";
 import { languagesCommand } from "./languages.js";
+import { newCommand } from "./new.js";
 import { reviseCommand } from "./revise.js";
 import { schemaCommand } from "./schema.js";
 import { sendCommand } from "./send.js";
@@ -38,6 +39,7 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
     .helpCommand("help [command]", "tell about a command")
     .addHelpText("after", manual);
   for (const command of [
+    newCommand(done),
     buildCommand(done),
     checkCommand(done),
     reviseCommand(done),

@@ -5,6 +5,7 @@ import { costKinds } from "./costs.js";
 import { doseKinds } from "./doses.js";
 import { fileKinds } from "./files.js";
 import type { Kind, Severity } from "./kind.js";
+import { newKinds } from "./new.js";
 import type { Place } from "./place.js";
 import { planKinds } from "./plan.js";
 import { readingKinds } from "./reading.js";
@@ -33,6 +34,7 @@ const kinds = {
   ...translationKinds,
   ...sendKinds,
   ...reviseKinds,
+  ...newKinds,
 };
 
 type Kinds = typeof kinds;

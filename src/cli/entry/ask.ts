@@ -1,0 +1,99 @@
+import { autocomplete, autocompleteMultiselect, isCancel, log, select, text } from "@clack/prompts";
+import wrapAnsi from "wrap-ansi";
+import { explain, type Outcome, type Problem } from "#index.js";
+import { problem } from "#problems/problem.js";
+import type { Desk } from "../desk.js";
+import { printable } from "../printable.js";
+import { type Ask, isProblem, type Moment, type Question } from "./interview.js";
+import { brought } from "./trial.js";
+
+const at = { file: "", line: 1, column: 1, length: 1 };
+const output = process.stderr;
+/** What the prompts draw before each line. */
+const guide = "│  ";
+/** More choices than this are searched by typing. */
+const few = 8;
+
+/** Whether there is somebody to ask. */
+export const canAsk = (): boolean => Boolean(process.stdin.isTTY && process.stderr.isTTY);
+
+/** Asks on the terminal, and lets no answer pass that would stop the plan. What asks for a reason passes the second time. */
+export function asker<A extends object, F>(
+  { house }: Desk,
+  language: string,
+  tryOut: (answers: A) => Outcome<F>,
+): Ask<A, F> {
+  const say = (found: Problem) => {
+    const { what, hint } = explain(found, house, language);
+    return printable(hint ? `${what} ${hint}` : what);
+  };
+
+  return async (question, moment) => {
+    let doubted = "";
+    const fault = (typed: readonly string[]): string | undefined => {
+      const found = faultOf(question, moment, typed, tryOut);
+      const stop = found.find(({ severity }) => severity === "stop");
+      if (stop) return say(stop);
+      const asks = found.find(({ severity }) => severity === "ask");
+      const same = JSON.stringify(typed);
+      if (!asks || doubted === same) return undefined;
+      doubted = same;
+      return `${say(asks)} ${say(problem("new-keep", at, {}))}`;
+    };
+    const message = say(problem("new-ask", at, { context: question.context }));
+    const answer = await askOne(question, moment, message, fault);
+    return typeof answer === "symbol" ? null : answer;
+  };
+}
+
+/** Tells what follows from an answer, under it. */
+export const teller =
+  ({ house, terminal }: Desk, language: string) =>
+  (found: readonly Problem[]): void => {
+    const room = Math.min(terminal.width, 100) - guide.length;
+    const lines = found.map((one) => wrapAnsi(printable(explain(one, house, language).what), room));
+    if (lines.length > 0) log.info(lines.join("\n"), { output });
+  };
+
+/** What is wrong with an answer by itself, and what it would bring to the plan. */
+function faultOf<A extends object, F>(
+  question: Question<A, F>,
+  moment: Moment<A, F>,
+  typed: readonly string[],
+  tryOut: (answers: A) => Outcome<F>,
+): Problem[] {
+  if (typed.every((one) => one.trim() === "")) return question.needed ? [problem("new-answer-missing", at, {})] : [];
+  const read = question.read(typed, moment);
+  if (isProblem(read)) return [read];
+  return brought(tryOut(moment.answers).problems, tryOut({ ...moment.answers, ...read }).problems);
+}
+
+type Fault = (typed: readonly string[]) => string | undefined;
+type Answer = Promise<readonly string[] | symbol>;
+
+async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, message: string, fault: Fault): Answer {
+  const usual = question.initial?.(moment) ?? [];
+  if (question.kind === "text") return askText(message, usual[0] ?? "", question.example, fault);
+  const options = question.options?.(moment) ?? [];
+  const chosen = options.find(({ value }) => usual.includes(value))?.value;
+  const one = { message, options, output, maxItems: few, ...(chosen === undefined ? {} : { initialValue: chosen }) };
+  if (question.kind === "many") {
+    const validate = (typed: string | string[] | undefined) => fault([typed ?? []].flat());
+    return autocompleteMultiselect({ message, options, output, maxItems: few, initialValues: [...usual], validate });
+  }
+  const answer = options.length > few ? await autocomplete(one) : await select(one);
+  return isCancel(answer) ? answer : [answer];
+}
+
+/** What is usual is taken by Enter alone. */
+async function askText(message: string, usual: string, example: string | undefined, fault: Fault): Answer {
+  const shown = usual || (example ? `(${example})` : "");
+  const answer = await text({
+    message,
+    output,
+    placeholder: shown,
+    defaultValue: usual,
+    validate: (typed) => fault([typed || usual]),
+  });
+  return isCancel(answer) ? answer : [answer];
+}

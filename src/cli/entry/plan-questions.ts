@@ -1,0 +1,213 @@
+import type { Choices, Facts, Plan } from "#index.js";
+import { problem } from "#problems/problem.js";
+import type { Answers } from "./answers.js";
+import { collarFields, collarLine } from "./collar-line.js";
+import type { Habits } from "./habits.js";
+import type { Moment, Option, Question, Read } from "./interview.js";
+import { isOrdered, medicineFields, medicineLine } from "./medicine-line.js";
+import { listed } from "./said-fields.js";
+import { careShown, collarShown, costShown, medicinesShown, visitsShown } from "./shown.js";
+import { usualItems, usualUntil } from "./usual.js";
+
+export type Followed = { plan: Plan; facts: Facts };
+type PlanQuestion = Question<Answers, Followed>;
+type PlanMoment = Moment<Answers, Followed>;
+
+/** What is known before the first question. languages: a tag and its own name; translated: those a translator has reviewed. */
+export type Known = {
+  choices: Choices;
+  /** The name of a topic in a language. */
+  topicName: (id: string, language: string) => string;
+  languages: { tag: string; name: string; reviewed: boolean }[];
+  staffLanguage: string;
+  /** Whether the clinic profile has prices that any plan may name (no medicine by the piece), and collars in stock. */
+  has: { prices: string[]; collars: boolean };
+  habits: Habits;
+};
+
+const at = { file: "", line: 1, column: 1, length: 1 };
+const sexes = ["spayed female", "female", "neutered male", "male"];
+const first = (typed: readonly string[]) => typed[0]?.trim() ?? "";
+
+/** The twelve questions of a plan, in the order in which each says something to the next. */
+export function planQuestions(known: Known): PlanQuestion[] {
+  const { choices } = known;
+  const topicOf = ({ answers }: PlanMoment) => choices.topics.find(({ id }) => id === answers.topic);
+  const before = ({ answers }: PlanMoment) => known.habits.topics[answers.topic ?? ""];
+  const needs = (moment: PlanMoment, part: "site" | "bandage") => topicOf(moment)?.[part] ?? "none";
+
+  return [
+    {
+      context: "animal",
+      fields: ["species", "sex"],
+      flags: ["--species", "--sex"],
+      kind: "one",
+      needed: true,
+      options: () => ["dog", "cat"].flatMap((species) => sexes.map((sex) => ({ value: `${species}, ${sex}` }))),
+      read: (typed) => {
+        const [species = "", sex = ""] = first(typed).split(", ");
+        return { species, sex };
+      },
+    },
+    {
+      context: "patient",
+      fields: ["name", "weight"],
+      flags: ["--name", "--weight"],
+      kind: "text",
+      needed: true,
+      example: "Bramble, 24.6 kg",
+      read: nameAndWeight,
+    },
+    text("owner", "owner", { needed: true, example: "Lucía Ferrer" }),
+    {
+      ...text("language", "language", { needed: true }),
+      kind: "one",
+      initial: () => [known.staffLanguage],
+      options: () => languageOptions(known),
+      shown: (_, { answers: { language } }) => unreviewed(known, language),
+    },
+    {
+      ...text("topic", "topic", { needed: true }),
+      kind: "one",
+      options: ({ answers }) => topicOptions(known, answers),
+      shown: ({ facts }) => careShown(facts),
+    },
+    {
+      ...text("site", "site", { needed: true, example: "left cheek" }),
+      when: (moment) => needs(moment, "site") === "needed",
+    },
+    {
+      ...text("bandage", "bandage", { needed: true }),
+      kind: "one",
+      when: (moment) => needs(moment, "bandage") === "needed",
+      initial: (moment) => some(before(moment)?.bandage),
+      options: () => choices.bandages.map((value) => ({ value })),
+    },
+    {
+      ...text("reason", "reason", { needed: true }),
+      initial: (moment) => some(usualReason(moment, known, known.staffLanguage)),
+      read: (typed, moment) => ({ reason: toldOf(first(typed), moment, known) }),
+    },
+    {
+      ...text("course", "course", { needed: false, example: "change every day for 3-5 days, first tomorrow" }),
+      initial: (moment) => some((before(moment)?.course ?? topicOf(moment)?.usualCourse)?.join("; ")),
+      read: (typed) => ({ course: listed(first(typed)) }),
+      shown: ({ facts }) => visitsShown(facts),
+    },
+    {
+      ...text("medicines", "medicines", {
+        needed: false,
+        example: "carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h, for 4 days, last given 09:00",
+      }),
+      flags: ["--medicine"],
+      read: (typed) => readMedicines(listed(first(typed))),
+      shown: ({ facts }, { answers: { medicines = [] } }) =>
+        medicinesShown(
+          facts,
+          medicines.map(medicineLine).flatMap((said) => (isOrdered(said) ? [] : (said.fields["name"] ?? []))),
+        ),
+    },
+    {
+      ...text("collar", "collar", { needed: false, example: "41 cm, 20 cm" }),
+      when: () => known.has.collars,
+      read: (typed, moment) => readCollar(first(typed), moment, choices),
+      shown: ({ facts }) => collarShown(facts),
+    },
+    {
+      ...text("items", "items", { needed: false }),
+      flags: ["--item"],
+      kind: "many",
+      when: () => known.has.prices.length > 0,
+      initial: (moment) => itemsOf(moment, known, before(moment)?.items ?? []),
+      options: (moment) => {
+        const usual = itemsOf(moment, known, before(moment)?.items ?? []);
+        const plain = usual.map((item) => item.replace(/ if (done|needed)$/, ""));
+        return [...usual, ...known.has.prices.filter((item) => !plain.includes(item))].map((value) => ({ value }));
+      },
+      read: (typed) => ({ items: [...typed] }),
+      shown: ({ facts }) => costShown(facts),
+    },
+  ];
+}
+
+const some = (text: string | undefined): string[] => (text ? [text] : []);
+
+/** A question whose answer is one field, typed as it stands in a plan. */
+function text(
+  context: string,
+  field: keyof Answers,
+  { needed, example }: { needed: boolean; example?: string },
+): PlanQuestion {
+  return {
+    context,
+    fields: [field],
+    flags: [`--${context}`],
+    kind: "text",
+    needed,
+    ...(example === undefined ? {} : { example }),
+    read: (typed) => ({ [field]: first(typed) }),
+  };
+}
+
+const usualReason = ({ answers: { topic } }: PlanMoment, { topicName }: Known, language: string) =>
+  topic === undefined ? "" : `${topicName(topic, language)}.`;
+
+/** What is usual is known in the owner's language too; what somebody typed is not. */
+function toldOf(typed: string, moment: PlanMoment, known: Known): NonNullable<Answers["reason"]> {
+  const { language = known.staffLanguage } = moment.answers;
+  const { staffLanguage } = known;
+  if (language === staffLanguage || typed !== usualReason(moment, known, staffLanguage)) return typed;
+  return { [staffLanguage]: typed, [language]: usualReason(moment, known, language) };
+}
+
+/** "Bramble, 24.6 kg": the weight is what stands after the last comma, so that a name may hold one. */
+function nameAndWeight(typed: readonly string[]): Read<Answers> {
+  const [, name = "", weight = ""] = /^(.*\S)\s*,\s*(\S.*)$/.exec(first(typed)) ?? [];
+  if (name === "") return problem("new-answer-unreadable", at, { given: first(typed), known: ["Bramble, 24.6 kg"] });
+  return { name, weight };
+}
+
+function readMedicines(medicines: string[]): Read<Answers> {
+  const [given] = medicines.flatMap((line) => medicineLine(line).unknown ?? []);
+  if (given !== undefined) return problem("new-answer-unreadable", at, { given, known: medicineFields.slice(1) });
+  return { medicines };
+}
+
+/** Until when is asked only where the course does not say it. */
+function readCollar(typed: string, { facts }: PlanMoment, choices: Choices): Read<Answers> {
+  if (typed === "") return { collar: "" };
+  const { fields, unknown } = collarLine(typed, choices.collars);
+  if (unknown !== null) return problem("new-answer-unreadable", at, { given: unknown, known: collarFields });
+  if (fields["until"] !== undefined) return { collar: typed };
+  const until = facts && usualUntil(facts.facts, choices);
+  return { collar: until ? `${typed}, until ${until}` : typed };
+}
+
+function itemsOf({ facts }: PlanMoment, { choices, has }: Known, earlier: readonly string[]): string[] {
+  const usual = facts ? usualItems(facts.plan, facts.facts, choices) : [];
+  const known = earlier.filter((item) => has.prices.some((price) => item === price || item.startsWith(`${price} `)));
+  const plain = (item: string) => item.replace(/ (x \d+|if (done|needed))/g, "");
+  return [...usual, ...known.filter((item) => !usual.some((one) => plain(one) === plain(item)))];
+}
+
+function languageOptions({ languages, habits, staffLanguage }: Known): Option[] {
+  const usual = [staffLanguage, ...habits.languages];
+  const rank = (tag: string) => (usual.includes(tag) ? usual.indexOf(tag) : usual.length);
+  return languages
+    .toSorted((a, b) => rank(a.tag) - rank(b.tag))
+    .map(({ tag, name }) => ({ value: tag, label: name, hint: tag }));
+}
+
+const unreviewed = ({ languages }: Known, asked: string | undefined) =>
+  languages
+    .filter(({ tag, reviewed }) => tag === asked && !reviewed)
+    .map(({ name }) => problem("new-language", at, { language: name }));
+
+function topicOptions({ choices, topicName, staffLanguage, habits }: Known, { species, sex }: Answers): Option[] {
+  const often = Object.keys(habits.topics);
+  const plain = sex?.endsWith("female") ? "female" : "male";
+  return choices.topics
+    .filter((topic) => topic.species.some((one) => one === species) && (!sex || topic.sex.includes(plain)))
+    .toSorted((a, b) => often.lastIndexOf(b.id) - often.lastIndexOf(a.id))
+    .map(({ id }) => ({ value: id, label: topicName(id, staffLanguage), hint: id }));
+}

@@ -1,0 +1,111 @@
+import { dirname, isAbsolute, join } from "node:path";
+import { choices, languages, type Outcome, type Plan, pricesPath, staffLanguage, topics } from "#index.js";
+import { findAbove } from "#io/find-above.js";
+import { readSource } from "#io/read-source.js";
+import { readKept } from "#io/state.js";
+import { type Problem, problem } from "#problems/problem.js";
+import type { Case, Text } from "../case.js";
+import type { Desk } from "../desk.js";
+import { deskLanguage } from "../say.js";
+import type { Answers } from "./answers.js";
+import { clockIn } from "./clock-in.js";
+import { readHabits } from "./habits.js";
+import { planDraft } from "./plan-draft.js";
+import type { Followed, Known } from "./plan-questions.js";
+import { standIns } from "./stand-ins.js";
+import { type Ground, tryPlan } from "./trial.js";
+
+const at = { file: "", line: 1, column: 1, length: 1 };
+const names = ["clinic.yaml", "clinic.yml", "clinic.json"];
+/** How far above a plan its clinic profile may lie. */
+const stepsUp = 4;
+
+/** All that a plan is asked for with: the clinic it is of, what is known beforehand, and what would follow from answers. */
+export type PlanRoom = {
+  clinicPath: string;
+  texts: Text[];
+  language: string;
+  collars: string[];
+  known: Known;
+  /** Answers that nobody is asked for. */
+  usual: Answers;
+  ground: Ground;
+  tryOut: (answers: Answers) => Outcome<Followed>;
+};
+type Refusal = { problems: Problem[]; broken: Case | null };
+type Opened = { room: PlanRoom; refusal: null } | { room: null; refusal: Refusal };
+
+/** folder: that of the new plan. clinic: the path of the profile, if it is named. now: for the hour of discharge. */
+export async function openPlanRoom(
+  { house }: Desk,
+  folder: string,
+  { clinic: named, today, now = new Date() }: { clinic?: string; today: string; now?: Date },
+): Promise<Opened> {
+  const refuse = (problems: Problem[], broken: Case | null = null): Opened => ({
+    room: null,
+    refusal: { problems, broken },
+  });
+  const clinicPath = named ?? (await findAbove(folder, names, stepsUp));
+  if (clinicPath === null) return refuse([problem("new-clinic-missing", at, { path: folder })]);
+  const { value: clinic, problems: unread } = await readSource(clinicPath);
+  if (!clinic) return refuse(unread);
+  const none = { file: "", bytes: new Uint8Array() };
+  const pricesNamed = pricesPath({ plan: none, clinic });
+  const { value: prices } =
+    pricesNamed === null
+      ? { value: null }
+      : await readSource(isAbsolute(pricesNamed) ? pricesNamed : join(dirname(clinicPath), pricesNamed));
+
+  const language = staffLanguage({ plan: none, clinic }) ?? deskLanguage();
+  const offered = choices(house);
+  const ground: Ground = { house, clinic, prices: prices ?? undefined, today };
+  const tryOut = (answers: Answers): Outcome<Followed> => {
+    const whole = { discharged: `${today} 12:00`, ...standIns(answers, offered, language), ...answers };
+    const draft = { clinic: "clinic", schema: null, collars: offered.collars, open: [] };
+    const { value, problems } = tryPlan(
+      planDraft(whole, draft, () => ""),
+      "plan",
+      ground,
+    );
+    return { value: value?.facts ? { plan: value.plan, facts: value.facts } : null, problems };
+  };
+  const texts: Text[] = [
+    { ...clinic, is: "clinic", firstLine: 1 },
+    ...(prices ? [{ ...prices, is: "prices" as const, firstLine: 1 }] : []),
+  ];
+  const bare = tryOut({});
+  if (!bare.value) {
+    const broken = {
+      name: clinicPath,
+      plan: { value: null, problems: bare.problems },
+      earlier: [],
+      texts,
+      language,
+      reviews: [],
+    };
+    return refuse([], broken);
+  }
+  const profile: Plan["clinic"] = bare.value.plan.clinic;
+  const habits = readHabits(await readKept("choices.json"));
+  const [only, ...others] = profile.clinicians;
+  const clinician = habits.clinician ?? (others.length === 0 ? only?.name : undefined);
+  const known: Known = {
+    choices: offered,
+    topicName: (id, asked) => topics(house, asked).find((one) => one.id === id)?.name ?? id,
+    languages: languages(house).map(({ tag, name, state }) => ({ tag, name, reviewed: state !== "unreviewed" })),
+    staffLanguage: language,
+    has: {
+      prices: profile.prices.flatMap(({ item, per }) => (per === "unit" ? [] : [item])),
+      collars: profile.collars.length > 0,
+    },
+    habits,
+  };
+  const usual = {
+    discharged: `${today} ${clockIn(profile["time zone"], now)}`,
+    ...(clinician === undefined ? {} : { clinician }),
+  };
+  return {
+    room: { clinicPath, texts, language, collars: offered.collars, known, usual, ground, tryOut },
+    refusal: null,
+  };
+}

@@ -1,0 +1,66 @@
+import type { Facts, Problem } from "#index.js";
+import { problem } from "#problems/problem.js";
+
+const at = { file: "", line: 1, column: 1, length: 1 };
+const text = ({ value, unit }: { value: string; unit: string }) => `${value} ${unit}`;
+const dayOf = (time: string) => ({ day: time.slice(0, 10) });
+
+/** As many visits as a small screen holds; the sum of them all stands below. */
+const mostVisits = 8;
+
+export const careShown = ({ signs, steps }: Facts): Problem[] => [
+  problem("new-care", at, { now: signs.filter(({ urgency }) => urgency === "now").length, steps: steps.length }),
+];
+
+/** Each visit with its day or its window, and how many there may be. */
+export function visitsShown({ course }: Facts): Problem[] {
+  const { visits, trips, ends } = course;
+  if (!ends) return [];
+  const each = visits.slice(0, mostVisits).map(({ purposes, earliest, latest, certainty }) => {
+    const window = earliest === latest ? "day" : "window";
+    return problem("new-visit", at, {
+      visit: purposes.map(({ kind }) => kind.replaceAll("-", " ")).join(", "),
+      from: { day: earliest },
+      to: { day: latest },
+      context: certainty === "possible" ? "possible" : window,
+    });
+  });
+  const sum = { fewest: trips.fewest, most: trips.most, from: { day: ends.earliest }, to: { day: ends.latest } };
+  return [...each, problem("new-visits", at, sum)];
+}
+
+/** What each medicine comes to, and which are left for the clinician. */
+export const medicinesShown = ({ medicines }: Facts, left: readonly string[]): Problem[] => [
+  ...medicines.map(({ name, give, doses, first, last, dispense, asNeededMost }) =>
+    problem("new-medicine", at, {
+      medicine: name,
+      give: text(give),
+      doses: doses.length,
+      first: dayOf(first ?? ""),
+      at: first?.slice(11) ?? "",
+      last: dayOf(last ?? ""),
+      dispense: text(dispense),
+      context: asNeededMost === null ? "by-the-clock" : "as-needed",
+    }),
+  ),
+  ...left.map((medicine) => problem("new-medicine-left", at, { medicine })),
+];
+
+export const collarShown = ({ collar }: Facts): Problem[] =>
+  collar
+    ? [
+        problem("new-collar", at, {
+          size: collar.size,
+          depth: text(collar.depth),
+          past: collar.pastNose ? text(collar.pastNose) : "",
+          context: collar.pastNose ? "cone" : "ring",
+        }),
+      ]
+    : [];
+
+export function costShown({ estimate }: Facts): Problem[] {
+  if (!estimate) return [];
+  const { currency, total } = estimate;
+  const money = (minor: number) => ({ minor, currency });
+  return [problem("new-cost", at, { low: money(total.low), likely: money(total.likely), high: money(total.high) })];
+}

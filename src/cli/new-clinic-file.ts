@@ -1,0 +1,95 @@
+import { dirname, join } from "node:path";
+import { choices, clinicJsonSchema, languages, type Outcome } from "#index.js";
+import { isThere } from "#io/find-above.js";
+import { problem } from "#problems/problem.js";
+import { settle } from "#problems/settle.js";
+import type { Case } from "./case.js";
+import { openDesk } from "./desk.js";
+import type { ClinicAnswers } from "./entry/answers.js";
+import { asker, canAsk, teller } from "./entry/ask.js";
+import { clinicDraft } from "./entry/clinic-draft.js";
+import { clinicQuestions } from "./entry/clinic-questions.js";
+import { hold } from "./entry/interview.js";
+import { planDraft } from "./entry/plan-draft.js";
+import { remarks } from "./entry/remarks.js";
+import { standIns } from "./entry/stand-ins.js";
+import { tryPlan } from "./entry/trial.js";
+import { writeFresh } from "./entry/write-fresh.js";
+import type { ExitCode } from "./exit-code.js";
+import type { NewClinicOptions } from "./options.js";
+import { report } from "./report.js";
+import { deskLanguage, sayer } from "./say.js";
+
+const at = { file: "", line: 1, column: 1, length: 1 };
+const schemaName = "clinic.schema.json";
+
+/** Asks for a clinic profile, or takes it from flags, and writes it. A plan is tried with it first. */
+export async function newClinic(path: string, { json, ...options }: NewClinicOptions): Promise<ExitCode> {
+  const desk = await openDesk(json ? { json } : {});
+  const say = sayer(desk);
+  if (await isThere(path)) {
+    say(problem("new-exists", at, { path }));
+    return 2;
+  }
+  const { house } = desk;
+  const offered = choices(house);
+  const tried = (text: string, language: string) => {
+    const clinic = { file: path, bytes: new TextEncoder().encode(text) };
+    const plan = { discharged: "2026-03-02 12:00", ...standIns({}, offered, language) };
+    const draft = { clinic: path, schema: null, collars: offered.collars, open: [] };
+    return tryPlan(
+      planDraft(plan, draft, () => ""),
+      "plan",
+      { house, clinic, today: "2026-03-02" },
+    );
+  };
+  const tryOut = (answers: ClinicAnswers): Outcome<unknown> =>
+    tried(
+      clinicDraft({ ...standInsOf(answers), ...answers }, null, () => ""),
+      answers.language ?? "en",
+    );
+
+  const zone = new Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const asking = canAsk() ? asker(desk, deskLanguage(), tryOut) : null;
+  const questions = clinicQuestions(languages(house), zone, deskLanguage());
+  const held = await hold({ questions, tryOut }, options, asking, teller(desk, deskLanguage()));
+  if (!held || held.missing.length > 0) {
+    say(held ? problem("new-missing", at, { flags: held.missing }) : problem("new-cancelled", at, {}));
+    return 2;
+  }
+
+  const language = held.answers.language ?? deskLanguage();
+  const text = clinicDraft(held.answers, schemaName, remarks(house, language));
+  const { problems } = tried(text, language);
+  const settled = settle(
+    problems.filter((one) => one.at.file === path),
+    [],
+  );
+  const texts: Case["texts"] = [{ file: path, bytes: new TextEncoder().encode(text), is: "clinic", firstLine: 1 }];
+  report(desk, { name: path, plan: { value: null, problems }, earlier: [], texts, language, reviews: [] }, settled);
+  if (settled.open.length > 0) return 1;
+
+  const unwritten = await writeFresh(path, text);
+  if (unwritten) {
+    say(unwritten);
+    return 2;
+  }
+  await writeFresh(join(dirname(path), schemaName), `${JSON.stringify(clinicJsonSchema(), null, 2)}\n`);
+  if (!json) say(problem("new-written", at, { path }));
+  desk.terminal.out(json ? JSON.stringify({ clinic: path }) : path);
+  return 0;
+}
+
+/** What stands in for answers to come; none is ever written. 555 numbers reach nobody. */
+const standInsOf = ({ country = "US" }: ClinicAnswers): ClinicAnswers => ({
+  name: "-",
+  address: ["-"],
+  phone: "+1 312 555 0100",
+  afterName: "-",
+  afterPhone: "+1 312 555 0101",
+  zone: "UTC",
+  country,
+  currency: "USD",
+  language: "en",
+  weekdays: "08:00-18:00",
+});

@@ -1,0 +1,73 @@
+import { Command, Option } from "commander";
+import { format } from "date-fns/format";
+import { dayArgument } from "./arguments.js";
+import type { ExitCode } from "./exit-code.js";
+import { newClinicCommand } from "./new-clinic.js";
+import type { NewOptions } from "./options.js";
+
+const manual = `
+Asks at most twelve short questions and writes a plan that builds: YAML with comments,
+yours to change. After each answer it shows what follows from it: days, doses, money.
+What a flag says is not asked. Where there is no terminal it asks nothing, takes what
+is usual for the rest, and tells which flags are missing.
+
+What is usual comes from the clinic profile, from your earlier answers, and from the
+kind of care. No dose is usual: without one the plan has a place for it, and you fill
+it in. Your choices of care are kept for the next time in choices.json, in
+~/.local/state/hearthsheet; they name no owner, no animal and no medicine.
+
+The profile is clinic.yaml in the plan's folder or above it, or --clinic. Beside it,
+once, goes plan.schema.json, from which editors complete and check plans.
+No file is ever written over.
+
+A medicine is a line with the fields of a plan, a comma between:
+  carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h, for 4 days,
+  last given 09:00, with food
+A collar is the neck, then from the collar line to the tip of the nose: 41 cm, 20 cm.
+Add a kind, or until when: soft cone, 22 cm, 10 cm, until sutures out
+
+Examples:
+  hearthsheet new
+  hearthsheet new rex/plan.yaml --clinic ours/clinic.yaml
+  hearthsheet new rex.yaml --name Rex --species dog --sex male --weight "31 kg" \\
+      --owner "Ama Okafor" --language en --topic sutured-wound \\
+      --site "left thigh" --reason "A cut on the thigh. We closed it."
+  hearthsheet new clinic`;
+
+const several = (given: string, before: readonly string[] = []) => [...before, given];
+
+export const newCommand = (done: (code: ExitCode) => void): Command =>
+  new Command("new")
+    .description("Ask a few questions and write a plan that builds.")
+    .argument("[file]", "the plan to write (default: named after the patient)")
+    .option("--clinic <file>", "the clinic profile")
+    .addOption(new Option("--species <species>", "dog or cat").choices(["dog", "cat"]))
+    .option("--sex <sex>", 'female, male, "spayed female" or "neutered male"')
+    .option("--name <name>", "the patient's name")
+    .option("--weight <weight>", '"24.6 kg" or "54 lb"')
+    .option("--owner <name>", "the owner's name")
+    .option("--language <tag>", "the language the owner reads: en, es")
+    .option("--email <address>", "the owner's e-mail")
+    .option("--topic <topic>", "what is cared for; hearthsheet topics lists them")
+    .option("--site <where>", 'where on the body: "left cheek"')
+    .option("--bandage <bandage>", "tie-over, body-wrap, limb-wrap or head-wrap")
+    .option("--reason <words>", "what was found and done, in the owner's words")
+    .option("--course <line>", "a run of visits; repeatable", several)
+    .option("--medicine <line>", "a medicine; repeatable", several)
+    .option("--collar <line>", "the measures of a collar")
+    .option("--item <item>", "an item of the estimate; repeatable", several)
+    .option("--paid <money>", "what was paid so far: 150.00")
+    .option("--clinician <name>", "who signs")
+    .option("--discharged <time>", 'when it is handed out: "2026-03-04 16:30" (default: now)')
+    .addOption(
+      new Option("--today <day>", "as on this day, YYYY-MM-DD")
+        .argParser(dayArgument)
+        .default(format(new Date(), "yyyy-MM-dd"), "the day on this machine's clock"),
+    )
+    .option("--json", "the result as JSON")
+    .addHelpText("after", manual)
+    .addCommand(newClinicCommand(done))
+    .action(async (file: string | undefined, options: NewOptions) => {
+      const { newPlan } = await import("./new-plan.js");
+      done(await newPlan(file, options));
+    });

@@ -1,0 +1,40 @@
+import { note, stop } from "./kind.js";
+
+type Nothing = Record<never, never>;
+type OneDay = { day: string };
+type Money = { minor: number; currency: string };
+
+/** What is asked for a new plan or clinic profile, what follows from each answer, and what stands above its fields. */
+export const newKinds = {
+  "new-ask": note<{ context: string }>(),
+  "new-comment": note<{ context: string }>(),
+  "new-keep": note<Nothing>(),
+  "new-cancelled": note<Nothing>(),
+
+  "new-exists": stop<{ path: string }>(),
+  "new-unwritable": stop<{ path: string; detail: string }>(),
+  "new-missing": stop<{ flags: readonly string[] }>(),
+  "new-answer-missing": stop<Nothing>(),
+  "new-answer-unreadable": stop<{ given: string; known: readonly string[] }>(),
+  "new-clinic-missing": stop<{ path: string }>(),
+  "new-written": note<{ path: string }>(),
+
+  // What follows from an answer.
+  "new-language": note<{ language: string }>(),
+  "new-care": note<{ now: number; steps: number }>(),
+  "new-visits": note<{ fewest: number; most: number; from: OneDay; to: OneDay }>(),
+  "new-visit": note<{ visit: string; from: OneDay; to: OneDay; context: string }>(),
+  "new-medicine": note<{
+    medicine: string;
+    give: string;
+    doses: number;
+    first: OneDay;
+    at: string;
+    last: OneDay;
+    dispense: string;
+    context: string;
+  }>(),
+  "new-medicine-left": note<{ medicine: string }>(),
+  "new-collar": note<{ size: string; depth: string; past: string; context: string }>(),
+  "new-cost": note<{ low: Money; likely: Money; high: Money }>(),
+};

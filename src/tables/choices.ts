@@ -1,0 +1,34 @@
+import type { Tables } from "./tables.js";
+import type { Topic } from "./topic.js";
+
+/** A kind of care as whoever fills in a plan must know it: what it asks for, and its visits on published days. */
+export type TopicChoice = Pick<Topic, "id" | "species" | "sex" | "site" | "bandage" | "course" | "collar"> & {
+  usualCourse: string[];
+};
+
+/** What a plan may name. until: what a collar may wait for, and the kinds of visit after which that has happened. */
+export type Choices = {
+  topics: TopicChoice[];
+  bandages: string[];
+  collars: string[];
+  until: { event: string; visits: string[] }[];
+  visits: { id: string; words: string[] }[];
+};
+
+export const choicesOf = ({ care, visits }: Tables): Choices => ({
+  topics: care.topics.map(({ id, species, sex, site, bandage, course, collar, visits: kinds }) => ({
+    ...{ id, species, sex, site, bandage, course, collar },
+    usualCourse: kinds.flatMap((id) => usualLine(id, visits)),
+  })),
+  bandages: care.bandages.map(({ id }) => id),
+  collars: Object.keys(care.collars.kinds),
+  until: care.collars.until.map(({ event, visits }) => ({ event, visits })),
+  visits: visits.map(({ id, words }) => ({ id, words })),
+});
+
+/** "sutures out day 10-14": a visit whose usual days the table has from a source; nothing for one that the wound decides. */
+function usualLine(id: string, visits: Tables["visits"]): string[] {
+  const kind = visits.find((one) => one.id === id);
+  const [word] = kind?.words ?? [];
+  return kind?.usual && word ? [`${word} day ${kind.usual.from}-${kind.usual.to}`] : [];
+}

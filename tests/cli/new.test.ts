@@ -1,0 +1,338 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import fc from "fast-check";
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import type { Answers } from "../../src/cli/entry/answers.js";
+import { hold, isProblem } from "../../src/cli/entry/interview.js";
+import { planDraft } from "../../src/cli/entry/plan-draft.js";
+import { planQuestions } from "../../src/cli/entry/plan-questions.js";
+import { openPlanRoom, type PlanRoom } from "../../src/cli/entry/plan-room.js";
+import { brought, tryPlan } from "../../src/cli/entry/trial.js";
+import { openHouse } from "../../src/index.js";
+import { shippedFiles } from "../../src/io/shipped.js";
+import { buildDist, copyOfExamples, hearthsheet, main, type Run, stackTrace } from "./hearthsheet.js";
+
+beforeAll(buildDist, 120_000);
+
+let folder = "";
+beforeEach(() => {
+  folder = copyOfExamples();
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+const read = (path: string) => readFileSync(join(folder, path), "utf8");
+const run = (...args: string[]): Run =>
+  hearthsheet(args, { cwd: folder, env: { XDG_STATE_HOME: join(folder, "state") } });
+
+const rex = ["--name", "Rex", "--species", "dog", "--sex", "male", "--weight", "31 kg", "--owner", "Ama Okafor"];
+const wound = ["--topic", "sutured-wound", "--site", "left thigh", "--language", "en"];
+const day = ["--today", "2026-03-02", "--discharged", "2026-03-02 16:30"];
+const carprofen = "carprofen, tablet 100 mg, splits halves, dose 4.4 mg/kg, every 24 h, for 4 days, last given 09:00";
+
+describe("from flags", () => {
+  it("writes a plan that builds, with remarks and a modeline, for its owner alone", () => {
+    const { code, out } = run("new", "rex/plan.yaml", ...rex, ...wound, ...day, "--medicine", carprofen);
+    expect({ code, out }).toEqual({ code: 0, out: "rex/plan.yaml\n" });
+    const [first, second] = read("rex/plan.yaml").split("\n");
+    expect(first).toBe("# yaml-language-server: $schema=../plan.schema.json");
+    expect(second).toMatch(/^# .+/);
+    expect(JSON.parse(read("plan.schema.json"))).toHaveProperty("properties.patient");
+    expect(statSync(join(folder, "rex/plan.yaml")).mode & 0o777).toBe(0o600);
+    expect(run("build", "rex/plan.yaml", "--out", "out", "--today", "2026-03-02").code).toBe(0);
+    expect(readdirSync(join(folder, "out"))).toContain("handout.pdf");
+  });
+
+  it("takes what is usual for the rest: the course of the topic, and until when the collar stays on", () => {
+    run("new", "rex.yaml", ...rex, ...wound, ...day, "--collar", "44 cm, 21 cm");
+    const plan = parse(read("rex.yaml"), { schema: "failsafe" });
+    expect(plan.care[0].course).toEqual(["sutures out day 10-14"]);
+    expect(plan.collar).toEqual({ neck: "44 cm", length: "21 cm", until: "sutures out" });
+    expect(plan.reason).toBe("Wound closed with stitches.");
+  });
+
+  it("leaves a medicine without a dose to the clinician, and makes none up", () => {
+    const { err } = run(
+      "new",
+      "rex.yaml",
+      ...rex,
+      ...wound,
+      ...day,
+      "--medicine",
+      carprofen,
+      "--medicine",
+      "amoxicillin",
+    );
+    expect(err).toContain("amoxicillin is left for you");
+    const text = read("rex.yaml");
+    expect(text).toMatch(/^# {3}- name: amoxicillin$/m);
+    expect(text).toMatch(/^# {5}dose:$/m);
+    expect(parse(text, { schema: "failsafe" }).medicines).toHaveLength(1);
+    // Without its marks it stands in the list of medicines, and what is still open is told.
+    const filled = text.replace(/^# ( {2}- name: amoxicillin\n(?:# {5}.*\n)+)/m, (_, block) =>
+      block.replace(/^# /gm, ""),
+    );
+    writeFileSync(join(folder, "filled.yaml"), filled);
+    expect(run("check", "filled.yaml", "--today", "2026-03-02").err).toContain("field-missing");
+  });
+
+  it("writes what asks for a reason as lines to be answered, and gives none itself", () => {
+    const { code, err } = run(
+      "new",
+      "rex.yaml",
+      ...rex,
+      ...wound,
+      ...day,
+      "--medicine",
+      carprofen.replace("4.4", "8.8"),
+    );
+    expect(code).toBe(0);
+    expect(err).toContain("dose-over-limit");
+    expect(parse(read("rex.yaml")).allow).toBeUndefined();
+    expect(run("build", "rex.yaml", "--out", "out", "--today", "2026-03-02").code).toBe(1);
+    const answered = read("rex.yaml").replace(/^# allow:[\s\S]*$/m, (block) =>
+      block.replace(/^# /gm, "").replace(/reason:$/gm, "reason: A test."),
+    );
+    writeFileSync(join(folder, "rex.yaml"), answered);
+    expect(run("check", "rex.yaml", "--today", "2026-03-02")).toMatchObject({ code: 0 });
+  });
+
+  it("says which flags are missing where there is no terminal", () => {
+    const { code, err } = run("new", "--name", "Rex");
+    expect(code).toBe(2);
+    for (const flag of ["--species", "--sex", "--weight", "--owner", "--topic"]) expect(err).toContain(flag);
+    expect(err).not.toContain("--name");
+    expect(err).not.toMatch(stackTrace);
+  });
+
+  it.each([
+    ["a medicine that is not understood", ["--medicine", "carprofen, tablet 100 mg, evry 24 h"], "evry 24 h", 2],
+    ["a collar that is not understood", ["--collar", "44 cm, chin 20 cm"], "chin 20 cm", 2],
+    ["a dose without days", ["--medicine", "carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h"], "days-missing", 1],
+    ["an item that is not on the list", ["--item", "examinaton"], "item-unknown", 1],
+    ["a course that cannot be read", ["--course", "chnge every day for 3 days"], "visit-kind-unknown", 1],
+  ])("writes nothing for %s", (_, flags, told, exit) => {
+    const { code, err } = run("new", "rex.yaml", ...rex, ...wound, ...day, ...flags);
+    expect(err).toContain(told);
+    expect(code).toBe(exit);
+    expect(readdirSync(folder)).not.toContain("rex.yaml");
+  });
+
+  it("never writes over a file", () => {
+    writeFileSync(join(folder, "rex.yaml"), "before");
+    writeFileSync(join(folder, "plan.schema.json"), "before");
+    expect(run("new", "rex.yaml", ...rex, ...wound, ...day)).toMatchObject({ code: 2, out: "" });
+    expect(run("new", ...rex, ...wound, ...day)).toMatchObject({ code: 0, out: "rex-2.yaml\n" });
+    expect([read("rex.yaml"), read("plan.schema.json")]).toEqual(["before", "before"]);
+    expect(run("new", "clinic", "clinic.yaml")).toMatchObject({ code: 2 });
+  });
+
+  it("offers the choices of an earlier plan again, and keeps nothing of the case", () => {
+    const course = ["--course", "recheck day 3-5", "--course", "sutures out on 2026-03-13"];
+    run("new", "a.yaml", ...rex, ...wound, ...day, ...course, "--clinician", "Dr. Noor Haddad", "--item", "recheck");
+    const kept = read("state/hearthsheet/choices.json");
+    for (const secret of ["Rex", "Ama", "31", "thigh", "2026-03-13"]) expect(kept).not.toContain(secret);
+    run("new", "b.yaml", ...rex, ...wound, ...day);
+    const plan = parse(read("b.yaml"), { schema: "failsafe" });
+    expect([plan.clinician, plan.care[0].course, plan.estimate.items]).toEqual([
+      "Dr. Noor Haddad",
+      ["recheck day 3-5"],
+      ["recheck"],
+    ]);
+  });
+
+  it("needs a clinic profile, and makes one that plans are built with", () => {
+    const bare = mkdtempSync(join(tmpdir(), "hearthsheet-"));
+    const at = (...args: string[]) => hearthsheet(args, { cwd: bare, env: { XDG_STATE_HOME: bare } });
+    expect(at("new", "rex.yaml", ...rex, ...wound, ...day)).toMatchObject({ code: 2 });
+    const profile = ["--name", "Juniper: Row", "--address", "18 Juniper Row", "--phone", "+1 312 555 0142"];
+    const night = ["--after-name", "Lakeside Emergency", "--after-phone", "+1 312 555 0187"];
+    const rest = ["--zone", "America/Chicago", "--currency", "USD", "--weekdays", "08:00-18:00"];
+    const { code, out } = at("new", "clinic", ...profile, ...night, ...rest);
+    expect({ code, out }).toEqual({ code: 0, out: "clinic.yaml\n" });
+    expect(readFileSync(join(bare, "clinic.yaml"), "utf8")).toContain("country: US");
+    expect(at("new", "rex.yaml", ...rex, ...wound, ...day)).toMatchObject({ code: 0 });
+    expect(at("build", "rex.yaml", "--out", "out", "--today", "2026-03-02")).toMatchObject({ code: 0 });
+    const wrong = at("new", "clinic", "two.yaml", ...profile, ...night, ...rest, "--sunday", "noon");
+    expect(wrong).toMatchObject({ code: 1, out: "" });
+    expect(wrong.err).toContain("time-unreadable");
+    rmSync(bare, { recursive: true });
+  });
+});
+
+describe("every plan it can write", () => {
+  let room: PlanRoom;
+  beforeAll(async () => {
+    const { value: house } = openHouse(await shippedFiles());
+    if (!house) throw new Error("the house is broken");
+    const opened = await openPlanRoom({ house } as never, "examples", {
+      clinic: "examples/clinic.yaml",
+      today: "2026-03-02",
+    });
+    if (!opened.room) throw new Error("the clinic of the examples is broken");
+    room = opened.room;
+  });
+  const stops = (answers: Answers) => {
+    const draft = { clinic: "clinic.yaml", schema: "plan.schema.json", collars: room.collars, open: [] };
+    const { value, problems } = tryPlan(
+      planDraft(answers, draft, (name) => `Of ${name}: {x} # "y".`),
+      "plan.yaml",
+      room.ground,
+    );
+    return { plan: value?.plan, stops: problems.filter(({ severity }) => severity === "stop") };
+  };
+
+  it("passes without a stop, whatever is chosen", async () => {
+    const kinds = { dog: ["3.1 kg", "24.6 kg", "54 lb"], cat: ["4.2 kg", "9 lb"] };
+    const patient = fc.constantFrom("dog" as const, "cat" as const).chain((species) =>
+      fc.record({
+        species: fc.constant<string>(species),
+        sex: fc.constantFrom("spayed female", "female", "neutered male", "male"),
+        weight: fc.constantFrom(...kinds[species]),
+      }),
+    );
+    const words = fc.string({ minLength: 1, maxLength: 60, unit: "grapheme" }).filter((text) => text.trim().length > 0);
+    const rest = fc.record({
+      name: words,
+      owner: words,
+      reason: words,
+      site: fc.constantFrom("left cheek", "back", "right front paw", "tail", "neck"),
+      course: fc.constantFrom(undefined, ["recheck day 3-5"], ["change every 2 days until day 8"]),
+      medicines: fc.constantFrom(
+        [],
+        ["amoxicillin"],
+        ["carprofen, tablet 20 mg, splits halves, give 0.5 tablet, every 24 h, for 3 days, not given"],
+      ),
+      collar: fc.constantFrom(undefined, "28 cm, 9 cm, until 2026-03-20", "soft cone, 22 cm, 10 cm, until 2026-03-20"),
+    });
+    const picks = fc.record({ topic: fc.nat(), language: fc.nat(), bandage: fc.nat(), items: fc.array(fc.nat()) });
+    await fc.assert(
+      fc.asyncProperty(patient, rest, picks, async (animal, typed, pick) => {
+        const known = Object.fromEntries(Object.entries(typed).filter(([, value]) => value !== undefined));
+        const { site, ...given } = { ...animal, ...known } as Answers;
+        const held = await hold(
+          { questions: planQuestions(room.known), tryOut: room.tryOut },
+          { ...room.usual, ...given },
+          async (question, moment) => {
+            if (question.context === "site") return [site ?? ""];
+            const options = question.options?.(moment).map(({ value }) => value);
+            if (!options) return question.initial?.(moment) ?? [];
+            const chosen = pick[question.context as keyof typeof pick];
+            if (Array.isArray(chosen)) return [...new Set(chosen.map((n) => options[n % options.length] ?? ""))];
+            return [options[(chosen ?? 0) % options.length] ?? ""];
+          },
+          () => undefined,
+        );
+        if (!held) throw new Error("nobody broke it off");
+        expect(held.missing).toEqual([]);
+        const made = stops(held.answers);
+        expect(made.stops).toEqual([]);
+        const { patient, owner } = made.plan ?? {};
+        expect([patient?.name.trim(), owner?.name]).toEqual([typed.name.trim(), typed.owner.trim()]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("is asked for in twelve questions, and no choice it offers is doubted by the tool itself", async () => {
+    const questions = planQuestions(room.known);
+    expect(questions.length).toBeLessThanOrEqual(12);
+    const topic = questions.find(({ context }) => context === "topic");
+    const doubts: string[] = [];
+    for (const species of ["dog", "cat"])
+      for (const sex of ["female", "neutered male"]) {
+        const answers = { ...room.usual, species, sex, weight: species === "dog" ? "20 kg" : "4 kg" };
+        const before = room.tryOut(answers);
+        const moment = { answers, facts: before.value };
+        for (const { value } of topic?.options?.(moment) ?? []) {
+          const chosen = topic?.read([value], moment);
+          if (!chosen || isProblem(chosen)) throw new Error(value);
+          const after = room.tryOut({ ...answers, ...chosen });
+          const found = brought(before.problems, after.problems).filter(({ severity }) => severity !== "note");
+          doubts.push(...found.map(({ code }) => `${species} ${sex} ${value}: ${code}`));
+        }
+      }
+    expect(doubts).toEqual([]);
+  });
+});
+
+describe("on a terminal", () => {
+  const driver = fileURLToPath(new URL("./terminal.py", import.meta.url));
+  const enter = "\r";
+  const typed = (text: string): string[] => [...text, enter];
+  const sequence = "\u001b\\[";
+  type Step = [string, string[]];
+  const drive = (columns: number, steps: Step[], args: string[], env: Record<string, string> = {}) => {
+    const { status, stdout, stderr } = spawnSync(
+      "python3",
+      [driver, String(columns), JSON.stringify(steps), process.execPath, main, ...args],
+      {
+        cwd: folder,
+        encoding: "utf8",
+        env: { PATH: process.env["PATH"], TERM: "xterm", XDG_STATE_HOME: join(folder, "s"), ...env },
+      },
+    );
+    return {
+      code: status,
+      colours: stdout.match(new RegExp(`${sequence}3\\d`, "g")) ?? [],
+      shown: stdout.replace(new RegExp(`${sequence}[0-9;?]*[A-Za-z]`, "g"), ""),
+      stderr,
+    };
+  };
+  const course = "change every day for 3-5 days, first tomorrow; maybe closure day 7-14";
+  const dog: Step[] = [
+    ["Dog or cat?", [enter]],
+    ["Name and weight", typed("Bramble, 24.6 kg")],
+    ["Owner's name", typed("Lucía Ferrer")],
+    ["owner reads", [enter]],
+    ["cared for", [..."open wound"]],
+    ["open wound", [enter]],
+    ["Where on", typed("left cheek")],
+    ["Which bandage", [enter]],
+    ["found and done", [enter]],
+    ["Visits, with", typed(course)],
+    ["Medicines, with", typed(carprofen)],
+    ["Collar: neck", typed("41 cm, 20 cm")],
+    ["on the estimate", [enter]],
+  ];
+
+  it.each([[40], [100]])(
+    "asks, shows what follows, and writes a plan that builds: %i columns, no colour",
+    (columns) => {
+      const { code, colours, shown, stderr } = drive(columns, dog, ["new", "dog.yaml", ...day], { NO_COLOR: "1" });
+      expect({ code, colours, stderr }).toEqual({ code: 0, colours: [], stderr: "" });
+      const plain = shown.replace(/[\s│]+/g, " ");
+      for (const effect of [
+        "Signs to go for at once: ",
+        "March 3, 2026: bandage change",
+        "carprofen: 1 tablet each time. Doses at home: 4.",
+        "Size L, 25 cm deep.",
+        "likely $",
+      ])
+        expect(plain).toContain(effect);
+      expect(run("build", "dog.yaml", "--out", "out", "--today", "2026-03-02").code).toBe(0);
+      expect(parse(read("dog.yaml"), { schema: "failsafe" }).care).toEqual([
+        { topic: "open-wound-clinic-bandage", site: "left cheek", bandage: "tie-over", course: course.split("; ") },
+      ]);
+    },
+  );
+
+  it("lets no answer pass that would stop the plan, and asks twice for one that needs a reason", () => {
+    const steps: Step[] = [
+      ["Dog or cat?", [enter]],
+      ["Name and weight", typed("Bramble")],
+      ["was not", ["\u0015", ...typed("Bramble, 24.6")]],
+      ["has no unit", ["\u0015", ...typed("Bramble, 246 kg")]],
+      ["is unusual for", ["\u0015", ...typed("Bramble, 24.6 kg")]],
+      ["Owner's name", [enter]],
+      ["This is needed", ["\u0003"]],
+    ];
+    const { code, shown } = drive(60, steps, ["new", "dog.yaml", ...day]);
+    expect(code).toBe(2);
+    expect(shown).toContain("Nothing was written");
+    expect(readdirSync(folder)).not.toContain("dog.yaml");
+  });
+});
