@@ -233,7 +233,7 @@ describe("every plan it can write", () => {
         const { patient, owner } = made.plan ?? {};
         expect([patient?.name.trim(), owner?.name]).toEqual([typed.name.trim(), typed.owner.trim()]);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 
@@ -319,6 +319,33 @@ describe("on a terminal", () => {
       ]);
     },
   );
+
+  it("asks for a clinic profile in twelve questions, and the country only where the phone does not tell it", () => {
+    const steps: Step[] = [
+      ["Name of the clinic", typed("Juniper Row")],
+      ["Address", typed("18 Juniper Row; Riverbend")],
+      ["Phone, with", typed("312 555 0142")],
+      ["is not a phone number", ["\u0015", ...typed("+1 312 555 0142")]],
+      ["E-mail", [enter]],
+      ["Who is open", typed("Lakeside Emergency")],
+      ["Their phone", typed("+1 312 555 0187")],
+      ["Time zone", [..."Chicago"]],
+      ["America/Chicago", [enter]],
+      ["Currency", typed("USD")],
+      ["staff write", [enter]],
+      ["Monday to Friday", typed("08:00-18:00")],
+      ["Saturday", [enter]],
+      ["Sunday", [enter]],
+    ];
+    const { code, stderr } = drive(40, steps, ["new", "clinic", "ours.yaml"]);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    expect(parse(read("ours.yaml"), { schema: "failsafe" })).toMatchObject({
+      country: "US",
+      "time zone": "America/Chicago",
+      address: ["18 Juniper Row", "Riverbend"],
+      hours: { monday: "08:00-18:00", sunday: "closed" },
+    });
+  });
 
   it("lets no answer pass that would stop the plan, and asks twice for one that needs a reason", () => {
     const steps: Step[] = [

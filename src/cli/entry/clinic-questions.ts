@@ -26,14 +26,14 @@ export function clinicQuestions(languages: readonly Language[], zone: string, st
       example: "18 Juniper Row; Riverbend, IL 60000",
       read: (typed) => ({ address: listed(first(typed)) }),
     }),
-    ask("clinic-phone", "phone", { example: "+1 312 555 0142" }),
+    ask("clinic-phone", "phone", {
+      example: "+1 312 555 0142",
+      read: (typed) => ({ phone: first(typed), ...countryOf(first(typed)) }),
+    }),
     ask("clinic-email", "email", { needed: false, example: "desk@example.org" }),
     ask("after-name", "afterName", { example: "Lakeside Animal Emergency Hospital" }),
     ask("after-phone", "afterPhone", { example: "+1 312 555 0187" }),
-    ask("country", "country", {
-      initial: ({ answers: { phone = "" } }) => some(parsePhoneNumberFromString(phone)?.country),
-      example: "US",
-    }),
+    ask("country", "country", { example: "US", when: ({ answers: { country } }) => country === undefined }),
     ask("zone", "zone", { kind: "one", initial: () => [zone], options: (moment) => zonesOf(moment, zone) }),
     ask("currency", "currency", { example: "USD" }),
     ask("staff-language", "language", {
@@ -62,6 +62,12 @@ const flags: Record<keyof ClinicAnswers, string> = {
   saturday: "--saturday",
   sunday: "--sunday",
 };
+
+/** The country a phone number is of, where its code tells one. */
+function countryOf(phone: string): ClinicAnswers {
+  const country = parsePhoneNumberFromString(phone)?.country;
+  return country ? { country } : {};
+}
 
 const some = (text: string | undefined): string[] => (text ? [text] : []);
 

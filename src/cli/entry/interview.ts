@@ -48,10 +48,11 @@ export async function hold<A extends object, F>(
   const asked = new Set<keyof A>(questions.flatMap(({ fields }) => fields));
   // What follows from an answer follows from those before it alone.
   let answers = pick(given, (field) => !asked.has(field));
+  let facts = tryOut(answers).value;
   const missing: string[] = [];
   const faults: Problem[] = [];
   for (const question of questions) {
-    const before = { answers, facts: tryOut(answers).value };
+    const before = { answers, facts };
     const stated = pick(given, (field) => question.fields.includes(field));
     const isWhole = question.fields.every((field) => stated[field] !== undefined);
     const read = isWhole
@@ -65,7 +66,7 @@ export async function hold<A extends object, F>(
     else answers = { ...answers, ...read, ...(isWhole ? {} : stated) };
     if (question.needed && question.when?.(before) !== false)
       missing.push(...question.flags.filter((_, i) => answers[question.fields[i] as keyof A] === undefined));
-    const { value: facts } = tryOut(answers);
+    if (answers !== before.answers) facts = tryOut(answers).value;
     if (facts) told(question.shown?.(facts, { answers, facts }) ?? []);
   }
   return { answers, missing, faults };
