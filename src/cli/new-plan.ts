@@ -124,7 +124,7 @@ async function write(desk: Desk, room: PlanRoom, path: string, answers: Answers)
 /** The plan as check would see it, as far as its words. */
 function settledCase(room: PlanRoom, path: string, text: string, { house }: Desk): { case: Case; problems: Problem[] } {
   const { value, problems } = tryPlan(text, path, room.ground);
-  const worded = value?.facts ? compose(value.facts, house, { language: value.facts.owner.language }).problems : [];
+  const worded = value?.facts ? compose(value.facts, house, { language: value.facts.owner.languages }).problems : [];
   return {
     case: {
       name: path,
