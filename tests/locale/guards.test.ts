@@ -15,7 +15,7 @@ type Words = Record<string, string | Record<string, string>>;
 function found(tag: string, english: Words, own: Words, guard = {}, file = "handout.json"): string[] {
   const { value } = openLocales({
     [`locales/en/${file}`]: JSON.stringify(english),
-    "locales/en/guard.json": JSON.stringify({ english: ["the", "of", "once", "last", "given", "write", "and"] }),
+    "locales/en/guard.json": JSON.stringify({ english: ["the", "of", "once", "last", "given", "write", "and", "at", "for"] }),
     [`locales/${tag}/${file}`]: JSON.stringify(own, null, 2),
     [`locales/${tag}/guard.json`]: JSON.stringify(guard),
   });
@@ -105,6 +105,9 @@ it("no English is left over", () => {
   expect(sentence("An X-ray picture.", "صورة X-ray.", "ar")).toEqual(["translation-untranslated"]);
   expect(sentence("An X-ray picture.", "صورة X-ray.", "ar", { words: ["x-ray"] })).toEqual([]);
   expect(sentence("{{low}} to {{high}}", "من {{low}} إلى {{high}}", "ar")).toEqual([]);
+  // No English "at" in "até", no "for" in "força".
+  expect(sentence("Keep it on until the day.", "Deixe até o dia, com força.", "pt-BR")).toEqual([]);
+  expect(sentence("Keep it on until the day.", "Deixe at o dia.", "pt-BR")).toEqual(["translation-untranslated"]);
 });
 
 it("a problem quotes what is typed in a plan", () => {

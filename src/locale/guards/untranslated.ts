@@ -2,7 +2,9 @@ import type { Rules } from "./rules.js";
 import type { Guard } from "./sentence.js";
 import { sourceOf } from "./values.js";
 
-const wordsOf = (text: string): string[] => text.replace(/\{\{[^{}]+\}\}/g, " ").match(/[A-Za-z][A-Za-z'’-]*/g) ?? [];
+/** A letter with an accent is a letter: "até" has no "at" in it. */
+const wordsOf = (text: string): string[] =>
+  text.replace(/\{\{[^{}]+\}\}/g, " ").match(/\p{Script=Latin}[\p{Script=Latin}\p{M}'’-]*/gu) ?? [];
 
 /** A word or two that a clinician types stand anywhere in a problem; more, after a colon or in brackets. */
 const typed = (text: string): string => text.replace(/^[^:：(（“]*/, "");
