@@ -15,7 +15,9 @@ type Words = Record<string, string | Record<string, string>>;
 function found(tag: string, english: Words, own: Words, guard = {}, file = "handout.json"): string[] {
   const { value } = openLocales({
     [`locales/en/${file}`]: JSON.stringify(english),
-    "locales/en/guard.json": JSON.stringify({ english: ["the", "of", "once", "last", "given", "write", "and", "at", "for"] }),
+    "locales/en/guard.json": JSON.stringify({
+      english: ["the", "of", "once", "last", "given", "write", "and", "at", "for"],
+    }),
     [`locales/${tag}/${file}`]: JSON.stringify(own, null, 2),
     [`locales/${tag}/guard.json`]: JSON.stringify(guard),
   });
