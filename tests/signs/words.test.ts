@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { tables, wordsOf } from "./help.js";
 
 /** The languages that say every statement themselves; a variant such as en-GB says only what it says otherwise. */
-const tags = ["en", "es", "de", "fr", "pt-BR", "vi", "zh-Hans"];
+const tags = ["en", "es", "de", "fr", "pt-BR", "vi", "zh-Hans", "ar"];
 /** Words a sentence has at most. Vietnamese writes each syllable apart, and a word has about one and a half. */
 const longest = (tag: string) => (tag === "vi" ? 30 : 20);
 const rows = Object.entries(tables.statements).flatMap(([list, all]) =>
