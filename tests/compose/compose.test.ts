@@ -118,12 +118,12 @@ describe("languages", () => {
   });
 
   it("a language nobody put into words is answered in English, and page and problems say so", () => {
-    const { value, problems } = composed(dog, "fr");
+    const { value, problems } = composed(dog, "so");
     expect(problems).toMatchObject([
-      { code: "language-not-ready", severity: "note", values: { asked: "fr", used: "en" } },
+      { code: "language-not-ready", severity: "note", values: { asked: "so", used: "en" } },
     ]);
     expect(value?.language).toBe("en");
-    expect(wordsOf(value?.translationNotice ?? [])).toContain("French");
+    expect(wordsOf(value?.translationNotice ?? [])).toContain("Somali");
   });
 
   it("what stands in for it says so in its own words: another the owner reads, or the language of the staff", () => {
