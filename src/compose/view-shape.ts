@@ -48,6 +48,7 @@ export const viewShapes = {
     steps: ["Step"],
     avoid: ["Statement"],
     supplies: ["Statement"],
+    ends: ["Statement"],
     medicines: ["Medicine"],
     chart: "Chart",
     feeding: [
@@ -59,6 +60,7 @@ export const viewShapes = {
     course: "Course",
     collar: "Collar",
     estimate: "Estimate",
+    log: "HomeLog",
     ahead: "Ahead",
     changes: "Changes",
   },
@@ -423,6 +425,17 @@ export const viewShapes = {
     open: "Span",
     days: ["Day"],
     total: "Span",
+  },
+  HomeLog: {
+    days: ["Day"],
+    rows: [
+      {
+        id: "string",
+        write: {
+          "=": ["tick", "number"],
+        },
+      },
+    ],
   },
   Ahead: {
     lastDay: "Day",

@@ -55,7 +55,7 @@ export function viewOf(facts: Facts): View {
     ),
     has: {
       next: facts.next.dose !== null || facts.next.visit !== null || facts.next.trip !== null,
-      home: facts.steps.length > 0 || facts.supplies.length > 0,
+      home: [facts.steps, facts.supplies, facts.ends].some(({ length }) => length > 0),
       visits: facts.course.visits.length > 0,
     },
   };

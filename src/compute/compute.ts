@@ -11,6 +11,7 @@ import { contactsOf } from "./contacts.js";
 import { computeCosts } from "./costs/costs.js";
 import { computeDoses } from "./doses/doses.js";
 import type { Facts, Patient } from "./facts.js";
+import { homeLog } from "./home-log.js";
 import { nextThings } from "./next.js";
 import { openingHours } from "./opening-hours.js";
 import { computeCare } from "./signs/care.js";
@@ -68,6 +69,16 @@ export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null
     course: course.value,
     collar: collar.value,
     estimate: costs.value,
+    log: homeLog(
+      {
+        discharged: plan.discharged,
+        statements: [...care.value.steps, ...care.value.normal, ...care.value.signs],
+        medicines: doses.value.medicines,
+        course: course.value,
+        collar: collar.value,
+      },
+      tables.care.log,
+    ),
     ahead: aheadOf(plan, course.value, doses.value.medicines),
     changes: null,
   };

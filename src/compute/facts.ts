@@ -317,6 +317,11 @@ export type Changes = {
   from: Place;
 };
 
+// ---- the log ------------------------------------------------------------------------------------------------------
+
+/** What the owner writes down day by day: rows of shared/log.json, each with a box to tick or room for a number. */
+export type HomeLog = { days: Day[]; rows: { id: string; write: "tick" | "number" }[] };
+
 // ---- all of it ----------------------------------------------------------------------------------------------------
 
 export type Facts = {
@@ -342,6 +347,8 @@ export type Facts = {
   steps: Step[];
   avoid: Statement[];
   supplies: Statement[];
+  /** When the care is over. */
+  ends: Statement[];
   medicines: Medicine[];
   chart: Chart | null;
   /** Food and supplements, in the clinician's words. */
@@ -349,6 +356,7 @@ export type Facts = {
   course: Course;
   collar: Collar | null;
   estimate: Estimate | null;
+  log: HomeLog;
   ahead: Ahead;
   /** null on the first paper of a case. */
   changes: Changes | null;

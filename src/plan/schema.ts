@@ -17,6 +17,7 @@ const patient = z.strictObject({
   "weight before": weight.optional().describe("What it weighed at an earlier visit, to bear the weight out"),
   breed: words.optional(),
   allergies: z.array(words).max(20).default([]),
+  conditions: z.array(words).max(10).default([]).describe("pregnant, nursing, diabetic, brachycephalic"),
   takes: z.array(words).max(20).default([]).describe("Medicines the animal already takes"),
 });
 

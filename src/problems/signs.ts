@@ -7,6 +7,9 @@ export const signKinds = {
   "topic-unknown": stop<Unknown>(),
   "topic-not-for-species": stop<{ topic: string; species: string }>(),
   "topic-not-for-sex": stop<{ topic: string; sex: string }>(),
+  "topic-doubtful": ask<{ topic: string; condition: string }>(),
+  "condition-unknown": stop<Unknown>(),
+  "condition-not-for-sex": stop<{ condition: string; sex: string }>(),
   "topic-twice": ask<{ topic: string; first: string }>(),
   "site-missing": stop<{ topic: string }>(),
   "site-not-for-topic": stop<{ topic: string }>(),
@@ -18,6 +21,7 @@ export const signKinds = {
   "bandage-not-for-topic": stop<{ topic: string }>(),
   "bandage-unknown": stop<Unknown>(),
   "bandage-not-for-site": ask<{ bandage: string; site: string }>(),
-  "course-missing": note<{ topic: string }>(),
+  "course-missing": note<{ topic: string; usual: string }>(),
   "care-contradicts": ask<{ one: string; oneTopic: string; oneAt: string; other: string; otherTopic: string }>(),
+  "words-contradict": ask<{ given: string; other: string; topic: string; at: string }>(),
 };

@@ -8,6 +8,7 @@ const oneOf = <T extends z.ZodType>(item: T) => z.array(item).min(1).optional();
 /** When an addition holds: every line of it must, and a line holds when one of its words does. Nothing here: always. */
 const when = z.strictObject({
   traits: oneOf(slug),
+  traitsNot: oneOf(slug),
   region: oneOf(region),
   near: oneOf(nearby),
   site: oneOf(slug),
@@ -16,12 +17,9 @@ const when = z.strictObject({
   bandaged: z.literal(false).optional(),
   species: oneOf(z.enum(["dog", "cat"])),
   sex: oneOf(z.enum(["female", "male"])),
-  /** Words of a breed, in lower case: "pug" holds for "Pug cross". */
-  breed: oneOf(z.string()),
-  /** Words of a medicine the animal already takes, in lower case. */
-  takes: oneOf(z.string()),
-  /** Younger than this many months on the day of discharge. */
-  youngerThan: z.int().min(1).optional(),
+  /** What the animal is, as rows of shared/animals.json, and what it must not be. */
+  animal: oneOf(slug),
+  animalNot: oneOf(slug),
 });
 
 /** What is said besides the topic's own statements, for a site, a bandage or an animal. */

@@ -10,6 +10,8 @@ const kind = z.strictObject({
   protects: z.array(region).min(1),
   /** How to wear it: rows of shared/statements/collar.json. */
   statements: z.array(slug).min(1),
+  /** And what is besides to be known of it for such an animal, by row of shared/animals.json. */
+  ofAnimal: z.record(slug, z.array(slug).min(1)).default({}),
   source,
 });
 

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { slug, source } from "./row.js";
 
 /** "steps.warm-compress" */
-const statementId = z.string().regex(/^(done|steps|normal|signs|avoid|supplies)\.[a-z0-9-]+$/);
+export const statementId = z.string().regex(/^(done|steps|normal|signs|avoid|supplies|ends)\.[a-z0-9-]+$/);
 
 /** Two statements an owner cannot both follow: at the same site, or wherever they are. */
 export const conflictSchema = z.strictObject({

@@ -35,6 +35,7 @@ export type Statements = {
   signs: z.output<typeof signs>;
   avoid: StatementRow[];
   supplies: StatementRow[];
+  ends: StatementRow[];
   collar: StatementRow[];
 };
 
@@ -53,6 +54,7 @@ export function readStatements(files: Record<string, string>): Outcome<Statement
     signs: table("signs", signs),
     avoid: table("avoid", plain),
     supplies: table("supplies", plain),
+    ends: table("ends", plain),
     collar: table("collar", plain),
   });
 }
@@ -68,11 +70,14 @@ export const says = z.strictObject({
   signs: z.array(sign).default([]),
   avoid: ids,
   supplies: ids,
+  /** When the care is over. */
+  ends: ids,
 });
 
 export type Says = z.output<typeof says>;
 
-const spoken = ["done", "steps", "normal", "signs", "avoid", "supplies"] as const;
+/** The lists of what is said, each a list of rows. */
+export const spoken = ["done", "steps", "normal", "signs", "avoid", "supplies", "ends"] as const;
 
 /** The ids of everything that is said: "steps.warm-compress". */
 export const idsOf = (said: Says): string[] =>

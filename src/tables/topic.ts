@@ -17,7 +17,13 @@ export const topicSchema = says.extend({
   /** Visits it usually has, as kinds of shared/visits.json; with course "needed" a plan without any is asked about. */
   visits: z.array(slug).default([]),
   course: z.enum(["needed", "may"]),
+  /** The course it often has, in the words of a plan's course: for a clinician to start from, never put in by itself. */
+  usualCourse: z.array(z.string().min(1)).default([]),
   collar: z.enum(["needed", "may"]),
+  /** Until when a collar usually stays on, in the words of a plan's collar. */
+  usualUntil: z.string().optional(),
+  /** Animals (shared/animals.json) that such care at home may not suit: a plan for one is asked about. */
+  doubtful: z.array(slug).default([]),
   source,
 });
 

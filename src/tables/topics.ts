@@ -1,14 +1,18 @@
 import { z } from "zod";
 import { type Outcome, problem } from "#problems/problem.js";
 import { additionSchema } from "./additions.js";
+import { animalSchema } from "./animals.js";
 import { bandageSchema } from "./bandages.js";
 import type { CareTables } from "./care-tables.js";
 import { collarRules } from "./collars.js";
 import { conflictSchema } from "./conflicts.js";
 import { readTable } from "./json.js";
+import { logRowSchema } from "./log.js";
+import { ownWordsSchema } from "./own-words.js";
 import { siteSchema } from "./sites.js";
 import { readStatements } from "./statements.js";
 import { strayNames } from "./stray-names.js";
+import { strongerSchema } from "./stronger.js";
 import { together } from "./together.js";
 import { topicSchema } from "./topic.js";
 
@@ -28,8 +32,12 @@ export function readCare(files: Record<string, string>): Outcome<CareTables> {
     statements: readStatements(files),
     sites: table(z.array(siteSchema), "shared/sites.json"),
     bandages: table(z.array(bandageSchema), "shared/bandages.json"),
+    animals: table(z.array(animalSchema), "shared/animals.json"),
     additions: table(z.array(additionSchema), "shared/additions.json"),
+    stronger: table(z.array(strongerSchema), "shared/stronger.json"),
     conflicts: table(z.array(conflictSchema), "shared/conflicts.json"),
+    log: table(z.array(logRowSchema), "shared/log.json"),
+    ownWords: table(ownWordsSchema, "shared/own-words.json"),
     collars: table(collarRules, "shared/collars.json"),
   });
   if (!read.value) return read;

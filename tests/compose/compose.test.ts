@@ -44,6 +44,7 @@ describe.each([
       "avoid",
       "collar",
       "medicines",
+      "log",
       "calendar",
       "estimate",
       "questions",
@@ -58,7 +59,8 @@ describe.each([
     const inlines = [...inlinesIn(handout)];
     const told = (kind: string) => inlines.filter((inline) => inline.kind === kind);
     const ids = new Set(told("statement").map((inline) => (inline.kind === "statement" ? inline.id : "")));
-    for (const { id } of [...facts.signs, ...facts.steps, ...facts.normal, ...facts.avoid]) expect(ids).toContain(id);
+    for (const { id } of [...facts.signs, ...facts.steps, ...facts.normal, ...facts.avoid, ...facts.ends])
+      expect(ids).toContain(id);
     const isos = new Set(told("when").map((inline) => (inline.kind === "when" ? inline.iso : "")));
     for (const { at, earliest, latest } of facts.course.visits)
       expect(isos).toContain(at ?? (earliest === latest ? earliest : `${earliest}/${latest}`));
@@ -253,6 +255,8 @@ it("a case with the least in it is still a page", () => {
     steps: [],
     avoid: [],
     supplies: [],
+    ends: [],
+    log: { days: [], rows: [] },
     medicines: [],
     chart: null,
     collar: null,

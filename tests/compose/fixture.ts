@@ -302,6 +302,7 @@ export const dog: Facts = {
   ],
   avoid: ["touch-bandage", "gauze", "human-medicine"].map((id) => statement({ id: `avoid.${id}` })),
   supplies: ["bag", "lead", "harness"].map((id) => statement({ id: `supplies.${id}` })),
+  ends: [statement({ id: "ends.bandage-off" })],
   medicines: dogMedicines,
   feeding: [],
   chart: chartOf(dogMedicines),
@@ -331,6 +332,13 @@ export const dog: Facts = {
       statement({ id: "collar.trouble" }),
     ],
     from: at(38),
+  },
+  log: {
+    days: ["2026-03-02", "2026-03-03"],
+    rows: [
+      { id: "ate", write: "tick" },
+      { id: "breaths", write: "number" },
+    ],
   },
   ahead: {
     lastDay: march(16),
@@ -511,6 +519,7 @@ export const cat: Facts = {
   ],
   avoid: ["squeeze", "hot", "human-medicine"].map((id) => statement({ id: `avoid.${id}` })),
   supplies: ["cloths", "bowl", "gauze"].map((id) => statement({ id: `supplies.${id}` })),
+  ends: [statement({ id: "ends.healed" })],
   medicines: [drops],
   chart: chartOf([drops]),
   course: {

@@ -40,23 +40,29 @@ const cases = animal.chain(({ species, sex }) => {
   });
 });
 
-const merged = ["steps", "normal", "signs", "avoid", "supplies"] as const;
+const merged = ["steps", "normal", "signs", "avoid", "supplies", "ends"] as const;
 const lists = ["done", ...merged] as const;
 
-it("merges any topics: nothing twice, nothing lost, and in one order whoever speaks first", () => {
+it("merges any topics: nothing twice, nothing lost that a stronger statement does not say, and in one order whoever speaks first", () => {
   fc.assert(
     fc.property(cases, ({ patient, lines }) => {
       const { value, problems } = computeCare(planWith(lines, patient), tables);
       expect(stops(problems)).toBe(false);
       if (!value) throw new Error("no facts");
       for (const list of merged) expect(new Set(ids(value[list])).size).toBe(value[list].length);
+      const all = new Set([
+        ...merged.flatMap((list) => ids(value[list])),
+        ...value.care.flatMap(({ done }) => ids(done)),
+      ]);
       for (const { topic, done } of value.care) {
         const held = { ...value, done };
         const row = tables.topics.find(({ id }) => id === topic);
         for (const list of lists)
           for (const entry of row?.[list] ?? []) {
             const id = `${list}.${typeof entry === "string" ? entry : entry.id}`;
-            expect(held[list].find((one) => one.id === id)?.topics).toContain(topic);
+            const stronger = tables.stronger.some(({ said, needless }) => needless.includes(id) && all.has(said));
+            if (stronger) expect(all).not.toContain(id);
+            else expect(held[list].find((one) => one.id === id)?.topics).toContain(topic);
           }
       }
 

@@ -22,11 +22,13 @@ describe("the tables of care", () => {
     const { topics, bandages, additions, statements, collars } = tables;
     const voices = [...topics, ...bandages, ...additions];
     const said = new Set([
-      ...(["done", "steps", "normal", "avoid", "supplies"] as const).flatMap((list) =>
+      ...(["done", "steps", "normal", "avoid", "supplies", "ends"] as const).flatMap((list) =>
         voices.flatMap((voice) => voice[list].map((id) => `${list}.${id}`)),
       ),
       ...voices.flatMap(({ signs }) => signs.map(({ id }) => `signs.${id}`)),
-      ...Object.values(collars.kinds).flatMap((kind) => kind.statements.map((id) => `collar.${id}`)),
+      ...Object.values(collars.kinds).flatMap((kind) =>
+        [...kind.statements, ...Object.values(kind.ofAnimal).flat()].map((id) => `collar.${id}`),
+      ),
     ]);
     const rows = Object.entries(statements).flatMap(([list, all]) => all.map(({ id }) => `${list}.${id}`));
     expect(rows.filter((id) => !said.has(id))).toEqual([]);
@@ -39,7 +41,7 @@ describe("the tables of care", () => {
   });
 
   it("uses each trait of a topic", () => {
-    const used = new Set(tables.additions.flatMap(({ when }) => when.traits ?? []));
+    const used = new Set(tables.additions.flatMap(({ when }) => [...(when.traits ?? []), ...(when.traitsNot ?? [])]));
     expect(tables.topics.flatMap(({ traits }) => traits).filter((trait) => !used.has(trait))).toEqual([]);
   });
 

@@ -55,6 +55,7 @@ export function planOf(given: Case): Plan {
       sex: "spayed female",
       weight: { value: "24.6", unit: "kg" },
       allergies: [],
+      conditions: [],
       takes: [],
     },
     owner: { name: "Lucía Ferrer", language: [given.language ?? "en"] },

@@ -1,6 +1,7 @@
 import type { Block } from "#handout/handout.js";
 import { chartOn } from "../blocks/chart.js";
 import { costsOn } from "../blocks/costs.js";
+import { homeLogOn } from "../blocks/home-log.js";
 import { monthsOn } from "../blocks/months.js";
 import { signaturesOn } from "../blocks/signatures.js";
 import { visitTableOn } from "../blocks/visits.js";
@@ -34,6 +35,8 @@ export const blockHelpers = {
   courseStrip: drawn(courseStripOn),
   /** The chart of doses to tick. */
   doseChart: drawn((page) => page.view.chart && chartOn(page, page.view.chart)),
+  /** The log to fill in day by day. */
+  homeLog: drawn(homeLogOn),
   /** The table of the estimate. */
   costTable: drawn((page) => page.view.estimate && costsOn(page, page.view.estimate)),
   /** The whole cost as a bar from low to high with what is paid, and such a bar for each of several days. */

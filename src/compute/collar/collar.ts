@@ -3,6 +3,7 @@ import { placeOf } from "#problems/place.js";
 import { type Outcome, stops } from "#problems/problem.js";
 import type { CareTables } from "#tables/topics.js";
 import type { Collar, Course } from "../facts.js";
+import { animalIs } from "../signs/animal-is.js";
 import { chooseCollar } from "./choose.js";
 import { cm, inUnit } from "./length.js";
 import { checkMeasures } from "./plausible.js";
@@ -36,6 +37,7 @@ export function computeCollar(plan: Plan, course: Course, tables: CareTables): O
   const { unit } = asked.length;
   const margin = kind.passesNose ? inUnit(least, unit) : null;
   const from = placeOf(plan.places, "collar");
+  const ofAnimal = animalIs(plan, tables.animals).value?.flatMap((id) => kind.ofAnimal[id] ?? []) ?? [];
   return {
     value: {
       kind: kind.id,
@@ -45,7 +47,7 @@ export function computeCollar(plan: Plan, course: Course, tables: CareTables): O
       margin,
       fingers: { least: rules.fingers.least, most: rules.fingers.most },
       until: until.value,
-      statements: howToWear(kind.statements, margin, tables, from),
+      statements: howToWear([...kind.statements, ...ofAnimal], margin, tables, from),
       from,
     },
     problems,

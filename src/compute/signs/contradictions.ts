@@ -31,7 +31,7 @@ function contradiction(a: Saying, b: Saying, { one, other, where }: Conflict): P
 }
 
 /** The rows are named so that a clinician can read them: "steps.warm-compress" is the warm compress. */
-const readable = (id: string) => id.slice(id.indexOf(".") + 1).replaceAll("-", " ");
+export const readable = (id: string) => id.slice(id.indexOf(".") + 1).replaceAll("-", " ");
 
 /** Care without a site may be anywhere, and a site without a side on either side. */
 function mayBeSameSite(a: SettledCare, b: SettledCare): boolean {

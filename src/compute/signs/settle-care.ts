@@ -39,7 +39,7 @@ export function settleCare(plan: Plan, index: number, care: PlannedCare, tables:
     ...checkHold(where?.value ?? null, bandage?.value ?? null, at.bandage),
   );
   if (topic.course === "needed" && care.course.length === 0)
-    problems.push(problem("course-missing", at.topic, { topic: topic.id }));
+    problems.push(problem("course-missing", at.topic, { topic: topic.id, usual: topic.usualCourse.join("; ") }));
 
   const understood = where?.value !== null && bandage?.value !== null;
   return {

@@ -1,5 +1,5 @@
+import type { Plan } from "#plan/plan.js";
 import { type Place, placeOf } from "#problems/place.js";
-import type { Plan } from "./plan.js";
 
 /** Words of the clinician's own that the owner reads. field: as the plan names it, "reason". */
 export type FreeText = { field: string; text: string; language: string; at: Place };
@@ -21,7 +21,11 @@ export function freeTextOf(plan: Plan): FreeText[] {
   };
   return [
     ...told(plan.reason, "reason"),
-    ...plan.medicines.flatMap(({ why }, i) => told(why, "medicines", i, "why")),
+    ...plan.medicines.flatMap(({ why, missed }, i) => [
+      ...told(why, "medicines", i, "why"),
+      ...told(missed, "medicines", i, "missed"),
+    ]),
+    ...(plan.feeding ?? []).flatMap((line, i) => told(line, "feeding", i)),
     ...told(clinic["after hours"].note, "clinic", "after hours", "note"),
     ...told(clinic.estimate?.terms, "clinic", "estimate", "terms"),
     ...(clinic.estimate?.["not included"] ?? []).flatMap((text, i) =>

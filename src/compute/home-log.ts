@@ -1,0 +1,41 @@
+import { addDays, eachDayOfInterval, format, parseISO } from "date-fns";
+import type { LogRow } from "#tables/log.js";
+import type { Collar, Course, Day, HomeLog, LocalTime, Medicine, Statement } from "./facts.js";
+
+/** A fortnight; at each visit a new paper brings a new log. */
+const mostDays = 14;
+/** Where no visit and no dose says how long: a week. */
+const daysAlone = 7;
+
+type Said = {
+  discharged: LocalTime;
+  statements: Statement[];
+  medicines: Medicine[];
+  course: Course;
+  collar: Collar | null;
+};
+
+/** What an owner writes down each day from the discharge to the next visits, with the rows this case needs and no others. */
+export function homeLog(said: Said, rows: readonly LogRow[]): HomeLog {
+  const ids = new Set(said.statements.map(({ id }) => id));
+  const has = { medicines: said.medicines.some(({ doses }) => doses.length > 0), collar: said.collar !== null };
+  return {
+    days: daysOf(said),
+    rows: rows
+      .filter(({ for: any }) => !any || any.some((id) => ids.has(id)))
+      .filter(({ needs }) => !needs || has[needs])
+      .map(({ id, write }) => ({ id, write })),
+  };
+}
+
+/** To the last visit that is booked; else to the first that will come; else to the last dose. */
+function daysOf({ discharged, course, medicines }: Said): Day[] {
+  const start = parseISO(discharged.slice(0, 10));
+  const later = (days: number) => format(addDays(start, days), "yyyy-MM-dd");
+  const booked = course.visits.flatMap(({ certainty, latest }) => (certainty === "booked" ? latest : []));
+  const expected = course.visits.flatMap(({ certainty, latest }) => (certainty === "expected" ? latest : []));
+  const doses = medicines.flatMap(({ last }) => last?.slice(0, 10) ?? []);
+  const last = booked.sort().at(-1) ?? expected.sort()[0] ?? doses.sort().at(-1) ?? later(daysAlone - 1);
+  const end = [last, later(mostDays - 1)].sort()[0] ?? last;
+  return eachDayOfInterval({ start, end: parseISO(end) }).map((date) => format(date, "yyyy-MM-dd"));
+}

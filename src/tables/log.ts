@@ -1,0 +1,15 @@
+import { z } from "zod";
+import { statementId } from "./conflicts.js";
+import { slug, source } from "./row.js";
+
+/** A row of the log that an owner fills in: always there, or where one of these statements is said, or with what the plan has. */
+export const logRowSchema = z.strictObject({
+  id: slug,
+  for: z.array(statementId).min(1).optional(),
+  needs: z.enum(["medicines", "collar"]).optional(),
+  /** A box to tick when it went well, or room for a number. */
+  write: z.enum(["tick", "number"]),
+  source,
+});
+
+export type LogRow = z.output<typeof logRowSchema>;
