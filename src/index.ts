@@ -208,6 +208,50 @@ export const topics = (house: House, language: string): { id: string; species: s
   return house.tables.care.topics.map(({ id, species }) => ({ id, species, name: say(`topics:${id}.name`) }));
 };
 
+/** A topic as staff would read it: what it asks of a plan, and every sentence it puts before an owner. */
+export type TopicSheet = Choices["topics"][number] & {
+  name: string;
+  /** of: "done", "steps", "normal", "avoid" or "supplies"; of a sign, its urgency. */
+  said: { of: string; text: string }[];
+  source: string;
+};
+
+/** The sheet of a topic in a language, or null where there is no such topic. patient: what stands for the animal's name. */
+export function topicSheet(house: House, id: string, language: string, patient: string): TopicSheet | null {
+  const { topics, statements } = house.tables.care;
+  const topic = topics.find((one) => one.id === id);
+  const choice = choicesOf(house.tables).topics.find((one) => one.id === id);
+  if (!topic || !choice) return null;
+  const voice = speak(house.locales, language);
+  const word = (list: keyof typeof statements, id: string): string => {
+    const values = statements[list].find((row) => row.id === id)?.values ?? {};
+    const told = Object.entries(values).map(([name, value]) => [
+      name,
+      typeof value === "string" ? value : voice.amount(value),
+    ]);
+    return voice.say(`statements:${list}.${id}`, { name: patient, ...Object.fromEntries(told) }).replaceAll("**", "");
+  };
+  const listed = (list: "done" | "steps" | "normal" | "avoid" | "supplies") =>
+    topic[list].map((id) => ({ of: list, text: word(list, id) }));
+  const signs = topic.signs.map(({ id, urgency }) => ({
+    of: urgency ?? statements.signs.find((row) => row.id === id)?.urgency ?? "today",
+    text: word("signs", id),
+  }));
+  return {
+    ...choice,
+    name: voice.say(`topics:${id}.name`),
+    said: [
+      ...listed("done"),
+      ...listed("steps"),
+      ...signs,
+      ...listed("normal"),
+      ...listed("avoid"),
+      ...listed("supplies"),
+    ],
+    source: topic.source,
+  };
+}
+
 /** What a plan may name, and what each kind of care asks for. */
 export const choices = (house: House): Choices => choicesOf(house.tables);
 

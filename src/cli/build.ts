@@ -31,6 +31,7 @@ Examples:
   hearthsheet build rex/plan.yaml --out out --language en --language es --paper a4
   hearthsheet build */plan.yaml --out out --format pdf
   hearthsheet build rex/plan.yaml --out out --only estimate
+  hearthsheet build rex/plan.yaml --out out --watch --open
   hearthsheet build old/plan.yaml --out out --allow discharge-not-today="a reprint"`;
 
 export const buildCommand = (done: (code: ExitCode) => void): Command => {
@@ -52,11 +53,22 @@ export const buildCommand = (done: (code: ExitCode) => void): Command => {
     .addOption(new Option("--paper <size>", "the size of the page (default: the clinic's)").choices(["letter", "a4"]))
     .addOption(new Option("--only <part>", "build this part alone, as a page of its own").choices(["estimate"]))
     .option("--staff-language", "the e-mail says it in the staff's language too")
+    .option("--watch", "build one plan again each time it is saved")
+    .option("--open", "with --watch: show its page in a browser, on this machine alone")
     .option("--large-print", "larger letters, for a reader who needs them")
     .addHelpText("after", manual)
     .action(async (plans: string[], options: BuildOptions) => {
+      const refuse = (message: string) => command.error(message);
+      if (options.open && !options.watch) refuse("error: --open goes with --watch.");
+      if (options.watch) {
+        const [plan = "-", ...more] = plans;
+        if (plan === "-" || more.length > 0) refuse("error: --watch takes one plan, in a file.");
+        const { watchPlan } = await import("./watch-plan.js");
+        done(await watchPlan(plan, options, refuse));
+        return;
+      }
       const { buildPlans } = await import("./build-plans.js");
-      done(await buildPlans(plans, options, (message) => command.error(message)));
+      done(await buildPlans(plans, options, refuse));
     });
   for (const option of planOptions()) command.addOption(option);
   return command;

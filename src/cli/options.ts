@@ -16,6 +16,8 @@ export type BuildOptions = PlanOptions & {
   paper?: RenderOptions["paper"];
   only?: RenderOptions["document"];
   largePrint?: boolean;
+  watch?: boolean;
+  open?: boolean;
   staffLanguage?: boolean;
 };
 

@@ -1,7 +1,9 @@
 import { Command, CommanderError } from "commander";
 import { version } from "#io/shipped.js";
+import { aboutCommand } from "./about.js";
 import { buildCommand } from "./build.js";
 import { checkCommand } from "./check.js";
+import { completionCommand } from "./completion.js";
 import type { ExitCode } from "./exit-code.js";
 import { languagesCommand } from "./languages.js";
 import { newCommand } from "./new.js";
@@ -44,15 +46,15 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
     checkCommand(done),
     reviseCommand(done),
     sendCommand(done),
-    topicsCommand(),
+    topicsCommand(done),
     languagesCommand(done),
     schemaCommand(),
+    aboutCommand(done),
+    completionCommand(() => program),
   ])
     program.addCommand(command);
-  for (const command of [program, ...program.commands])
-    command
-      .exitOverride()
-      .showHelpAfterError(`Try: hearthsheet ${command === program ? "" : `${command.name()} `}--help`);
+  for (const command of withAllBelow(program))
+    command.exitOverride().showHelpAfterError(`Try: hearthsheet ${pathOf(command)}--help`);
   try {
     await program.parseAsync(argv, { from: "user" });
     return code;
@@ -61,3 +63,8 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
     throw error;
   }
 }
+
+const withAllBelow = (command: Command): Command[] => [command, ...command.commands.flatMap(withAllBelow)];
+
+/** "new clinic " below the tool's own name. */
+const pathOf = (command: Command): string => (command.parent ? `${pathOf(command.parent)}${command.name()} ` : "");

@@ -26,6 +26,7 @@ export type PlanRoom = {
   texts: Text[];
   language: string;
   collars: string[];
+  profile: Plan["clinic"];
   known: Known;
   /** Answers that nobody is asked for. */
   usual: Answers;
@@ -105,7 +106,7 @@ export async function openPlanRoom(
     ...(clinician === undefined ? {} : { clinician }),
   };
   return {
-    room: { clinicPath, texts, language, collars: offered.collars, known, usual, ground, tryOut },
+    room: { clinicPath, texts, language, collars: offered.collars, profile, known, usual, ground, tryOut },
     refusal: null,
   };
 }

@@ -1,0 +1,62 @@
+import wrapAnsi from "wrap-ansi";
+import { explain, type TopicSheet, topicSheet, topics } from "#index.js";
+import { nearest } from "#problems/near.js";
+import { problem } from "#problems/problem.js";
+import { type Desk, openDesk } from "./desk.js";
+import type { ExitCode } from "./exit-code.js";
+import { sayer } from "./say.js";
+
+type Options = { language: string; json?: boolean };
+const at = { file: "", line: 1, column: 1, length: 1 };
+
+export async function tellTopics(options: Options): Promise<ExitCode> {
+  const { house, terminal, json } = await openDesk(options);
+  for (const topic of topics(house, options.language))
+    terminal.out(json ? JSON.stringify(topic) : `${topic.id}\t${topic.species.join(", ")}\t${topic.name}`);
+  return 0;
+}
+
+/** One topic as staff would read it. Problems: "topic-unknown". */
+export async function tellTopic(name: string, options: Options): Promise<ExitCode> {
+  const desk = await openDesk(options);
+  const words = worded(desk, options.language);
+  const sheet = topicSheet(desk.house, name.trim().toLowerCase(), options.language, words("name"));
+  if (!sheet) {
+    const known = topics(desk.house, options.language).map(({ id }) => id);
+    sayer(desk)(problem("topic-unknown", at, { given: name, near: nearest(name, known), known }));
+    return 2;
+  }
+  if (desk.json) desk.terminal.out(JSON.stringify(sheet));
+  else for (const line of linesOf(sheet, words)) desk.terminal.out(wrapped(line));
+  return 0;
+}
+
+type Words = (context: string, given?: string) => string;
+const worded =
+  ({ house }: Desk, language: string): Words =>
+  (context, given = "") =>
+    explain(problem("topic-sheet", at, { context, given }), house, language).what;
+
+const parts = ["done", "steps", "now", "today", "visit", "normal", "avoid", "supplies"];
+
+function linesOf(sheet: TopicSheet, words: Words): string[] {
+  const needs = (["site", "bandage", "course", "collar"] as const).map((part) => words(part, words(sheet[part])));
+  return [
+    `${sheet.name} (${sheet.id})`,
+    words("for", sheet.species.join(", ")),
+    ...needs,
+    ...sheet.usualCourse.map((line) => words("usual", line)),
+    ...parts.flatMap((part) => {
+      const said = sheet.said.filter(({ of }) => of === part);
+      return said.length > 0 ? ["", words(part), ...said.map(({ text }) => `  - ${text}`)] : [];
+    }),
+    "",
+    words("source", sheet.source),
+  ];
+}
+
+/** A long line goes on under its own words. */
+function wrapped(line: string): string {
+  const [first = "", ...rest] = wrapAnsi(line, Math.min(process.stdout.columns ?? 80, 88) - 4).split("\n");
+  return [first, ...rest.map((more) => `    ${more}`)].join("\n");
+}
