@@ -1,4 +1,6 @@
 import type { Inline } from "#handout/handout.js";
+import { wordsOf } from "#handout/walk.js";
+import { wideStops } from "#locale/spaces.js";
 import type { Holes } from "./holes.js";
 import { type Phrasing, readMarkdown } from "./markdown.js";
 
@@ -21,7 +23,7 @@ function inlineOf(child: Phrasing, holes: Holes): Inline[] {
 
 const strong = (inline: Inline): Inline => (inline.kind === "text" ? { ...inline, strong: true } : inline);
 
-/** One stretch of text a node. */
+/** One stretch of text a node, its sentences in a row as their script sets them. */
 function joined(inlines: Inline[]): Inline[] {
   const result: Inline[] = [];
   for (const inline of inlines) {
@@ -30,7 +32,11 @@ function joined(inlines: Inline[]): Inline[] {
       result[result.length - 1] = { ...last, text: last.text + inline.text };
     else result.push(inline);
   }
-  return result;
+  return result.map((inline, index) => {
+    if (inline.kind !== "text") return inline;
+    const before = wordsOf(result.slice(index - 1, index)).at(-1) ?? "";
+    return { ...inline, text: wideStops(before + inline.text).slice(before.length) };
+  });
 }
 
 /** One line of Markdown, such as a message of a locale, as inline nodes. Most hold no markup and need no parser. */

@@ -1,6 +1,7 @@
 import type { Clock, Day, DayPart, Facts, FirstTrip, LocalTime, Visit } from "#compute/facts.js";
 import type { Live, Moment, Ring } from "#handout/live.js";
 import { wordsOf } from "#handout/walk.js";
+import { inARow } from "#locale/spaces.js";
 import { doseId } from "./blocks/chart.js";
 import { doseWords } from "./dose-words.js";
 import { betweenOn } from "./helpers/values.js";
@@ -102,7 +103,7 @@ function tripOn(page: Page, trip: FirstTrip): Live["visits"][number] {
 function notBooked(page: Page, { earliest, latest }: { earliest: Day; latest: Day }, text: string) {
   const words = page.voice.capital(betweenOn(page, earliest, latest, "").text);
   const when = { today: words, tomorrow: words, later: words };
-  return { until: latest, day: null, when, text: `${text} ${plain(page, "handout:next.not-booked")}` };
+  return { until: latest, day: null, when, text: inARow([text, plain(page, "handout:next.not-booked")]) };
 }
 
 function wordsOn(page: Page): Live["words"] {

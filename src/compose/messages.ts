@@ -1,4 +1,5 @@
 import type { Sign } from "#compute/facts.js";
+import { inARow } from "#locale/spaces.js";
 import { doseWords } from "./dose-words.js";
 import { betweenOn } from "./helpers/values.js";
 import type { Page } from "./page.js";
@@ -14,7 +15,7 @@ function ring(page: Page): string {
   const lines = page.view.contacts.map(({ name, phone, when }) =>
     plain(page, `messages:ring.${when}`, { who: name, phone: page.voice.phone(phone) }),
   );
-  return [plain(page, "messages:ring.title"), ...lines].join(" ");
+  return inARow([plain(page, "messages:ring.title"), ...lines]);
 }
 
 function goNow(page: Page): string {
@@ -22,7 +23,7 @@ function goNow(page: Page): string {
   if (first.length === 0) return "";
   const signs = first.slice(0, mostSigns).map((sign) => words(page, sign));
   const more = first.length + rest.length > mostSigns ? [plain(page, "messages:go-now.more")] : [];
-  return [plain(page, "messages:go-now.title"), ...signs, ...more].join(" ");
+  return inARow([plain(page, "messages:go-now.title"), ...signs, ...more]);
 }
 
 const words = (page: Page, { id, values }: Sign): string => plain(page, `statements:${id}`, values);
@@ -46,5 +47,5 @@ function next(page: Page): string {
       ? [plain(page, "messages:next.visit", { when: betweenOn(page, trip.earliest, trip.latest, "").text })]
       : []),
   ];
-  return parts.length > 0 ? [plain(page, "messages:next.title"), ...parts].join(" ") : "";
+  return parts.length > 0 ? inARow([plain(page, "messages:next.title"), ...parts]) : "";
 }

@@ -34,7 +34,7 @@ export function datesOf(tag: string) {
     /** "Mar 3" */
     shortDate: (day: string) => written(shortMonthAndDay, instant(day)),
     /** "3" */
-    dayNumber: (day: string) => written(dayNumber, instant(day)),
+    dayNumber: (day: string) => dayNumber.formatToParts(instant(day)).find(({ type }) => type === "day")?.value ?? "",
     /** "2026-03" as "March 2026" */
     month: (month: string) => written(monthAndYear, instant(`${month}-01`)),
     /** "9:30 AM" */

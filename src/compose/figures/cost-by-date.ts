@@ -1,5 +1,7 @@
+import stringWidth from "string-width";
 import type { Estimate, Span } from "#compute/facts.js";
 import type { Figure, Label, Shape } from "#handout/handout.js";
+import { inARow } from "#locale/spaces.js";
 import { type Page, plainOn } from "../page.js";
 import { box } from "./shapes.js";
 
@@ -8,7 +10,7 @@ type Row = Estimate["byDate"][number];
 const width = 500;
 const size = 15;
 const rowHeight = 22;
-/** About how wide a letter of a label is. */
+/** About how wide a letter of a label is; a Chinese one is two letters wide. */
 const letter = 8;
 /** A tired reader does not follow more. */
 const mostDays = 4;
@@ -71,11 +73,11 @@ function barsOn(page: Page, estimate: Estimate, rows: readonly Row[]): Figure | 
       }),
       ...(hasLikely ? [corner(words("likely", { amount: money(whole.likely) }), x(whole.likely), foot + 16)] : []),
     ],
-    alt: [
+    alt: inARow([
       ...rows.map((row) => words("by", { day: page.voice.day(row.day), amount: amounts(row.total) })),
       ...(hasLikely ? [`${words("likely", { amount: money(whole.likely) })}.`] : []),
       ...(paid > 0 ? [`${words("paid", { amount: money(paid) })}.`] : []),
-    ].join(" "),
+    ]),
     caption: [],
   };
 }
@@ -98,4 +100,4 @@ function barOf(x: (minor: number) => number, low: number, high: number, y: numbe
   ];
 }
 
-const widest = (labels: readonly string[]): number => Math.max(0, ...labels.map(({ length }) => length)) * letter;
+const widest = (labels: readonly string[]): number => Math.max(0, ...labels.map((text) => stringWidth(text))) * letter;

@@ -1,6 +1,7 @@
 import { getISODay, parseISO } from "date-fns";
 import type { Day } from "#compute/facts.js";
 import type { Figure, Label, Shape } from "#handout/handout.js";
+import { inARow } from "#locale/spaces.js";
 import { courseDays, dayMarks, type Mark, markOrder } from "../blocks/day-marks.js";
 import { type Page, plainOn } from "../page.js";
 import { circle, house } from "./shapes.js";
@@ -109,7 +110,7 @@ function altOf(page: Page, days: Day[], marks: Map<Day, Mark[]>, used: Mark[]): 
       days: voice.list(told),
     });
   });
-  return [plainOn(page, "drawings:course.alt"), ...told].join(" ");
+  return inARow([plainOn(page, "drawings:course.alt"), ...told]);
 }
 
 /** The first and last day of each stretch of days that follow each other and are alike. */
