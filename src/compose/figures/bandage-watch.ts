@@ -1,17 +1,26 @@
+import type { Species } from "#compute/facts.js";
 import type { Figure, Label, Shape } from "#handout/handout.js";
 import { type Page, plainOn } from "../page.js";
 import { type Drawn, drop, legWrap, tieOver } from "./drawings/bandages.js";
 import { movedPath, placed, type Spot } from "./drawings/stroke.js";
+import { bodyWrap, headWrap, splint } from "./drawings/wraps.js";
 
 const panel = 125;
 const spotOf = (i: number): Spot => ({ x: i * panel + panel / 2, y: 48 });
 
-/** How each kind of bandage looks; of the others a drawing would say less than the words. */
-const drawings: Record<string, Drawn> = { "tie-over": tieOver, "limb-wrap": legWrap };
+/** How each kind of bandage looks, and what a topic puts on without one. */
+const drawings: Record<string, (species: Species) => Drawn> = {
+  "tie-over": () => tieOver,
+  "limb-wrap": () => legWrap,
+  "head-wrap": headWrap,
+  "body-wrap": bodyWrap,
+  "splint-or-cast": () => splint,
+};
 
 /** A bandage that is well, one that is wet and one that has slipped. Null where there is none we can draw. */
 export function bandageWatchOn(page: Page): Figure | null {
-  const drawn = page.view.care.flatMap(({ bandage }) => (bandage && drawings[bandage]) || [])[0];
+  const { care, patient } = page.view;
+  const drawn = care.flatMap(({ bandage, topic }) => drawings[bandage ?? topic]?.(patient.species) ?? [])[0];
   if (!drawn) return null;
   const words = (key: string) => plainOn(page, `drawings:bandage.${key}`);
   const label = (text: string, i: number): Label => ({

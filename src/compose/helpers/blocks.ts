@@ -6,6 +6,7 @@ import { monthsOn } from "../blocks/months.js";
 import { signaturesOn } from "../blocks/signatures.js";
 import { visitTableOn } from "../blocks/visits.js";
 import { bandageWatchOn } from "../figures/bandage-watch.js";
+import { breathsOn } from "../figures/breaths.js";
 import { collarFitOn } from "../figures/collar-fit.js";
 import { costBarOn, costByDateOn } from "../figures/cost-by-date.js";
 import { courseStripOn } from "../figures/course-strip.js";
@@ -45,7 +46,7 @@ export const blockHelpers = {
   /** Where it is sore. */
   woundPlace: drawn(woundPlaceOn),
   /** How to do what must be done, and how to tell that a bandage is well: the drawings this case needs. */
-  howTo: drawn((page) => [warmCompressOn(page) ?? [], bandageWatchOn(page) ?? []].flat()),
+  howTo: drawn((page) => [warmCompressOn(page) ?? [], breathsOn(page) ?? [], bandageWatchOn(page) ?? []].flat()),
   /** How the collar must sit. */
   collarFit: drawn((page) => page.view.collar && collarFitOn(page, page.view.collar)),
   /** Lines to sign on. */
