@@ -5,6 +5,7 @@
  * Each stage takes plain data and gives an Outcome: its result, unless something stops it, and every problem it found.
  */
 import { compose as composeHandout } from "#compose/compose.js";
+import { composeProof } from "#compose/proof/proof.js";
 import { type Document, openTemplates, type Templates } from "#compose/templates.js";
 import { compute as computeFacts } from "#compute/compute.js";
 import type { Facts } from "#compute/facts.js";
@@ -49,12 +50,12 @@ export type House = { tables: Tables; templates: Templates; locales: Locales; fo
 
 export const formats = ["pdf", "html", "text", "ics", "sms", "eml"] as const;
 export type Format = (typeof formats)[number];
-/** document: the name of the files, "handout" unless it is the estimate alone. */
+/** document: the name of the files, "handout" unless it is the estimate alone or a proof. */
 export type RenderOptions = {
   paper: "letter" | "a4";
   large: boolean;
   formats: readonly Format[];
-  document?: Document | undefined;
+  document?: Document | "proof" | undefined;
 };
 export type OutputFile = { name: string; bytes: Uint8Array };
 
@@ -119,6 +120,13 @@ export const compose = (
     templates: house.templates,
     locales: house.locales,
   });
+
+/**
+ * The handout in the owner's language beside the same in the staff's, line by line, each with who has read it: for the clinic
+ * alone. Null where both are one language, and a note says so.
+ */
+export const proof = (facts: Facts, house: House, { language, reviews = [] }: ComposeOptions): Outcome<Handout> =>
+  composeProof(facts, { language, reviews, templates: house.templates, locales: house.locales });
 
 /** language: a BCP 47 tag, or several in the order the owner reads them. staffToo: the e-mail also says it in the language of the clinic's staff. */
 export type ComposeOptions = {

@@ -42,7 +42,7 @@ function refuseUnknown(asked: readonly string[], { house }: Desk, refuse: Refuse
 }
 
 async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOptions): Promise<ExitCode> {
-  const { format, largePrint: large = false, language, only, paper, staffLanguage: staffToo } = options;
+  const { format, largePrint: large = false, language, only, paper, proof, staffLanguage: staffToo } = options;
   const drawn = await draw(one, desk.house, {
     formats: format,
     large,
@@ -50,6 +50,7 @@ async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOpt
     paper,
     document: only,
     staffToo,
+    proof,
     reviews: one.reviews,
   });
   const settled = settle(drawn.problems, [...(one.plan.value?.allow ?? []), ...options.allow]);

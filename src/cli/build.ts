@@ -12,6 +12,9 @@ Files written:
   rechecks.ics                             the visits, for the owner's calendar
   handout.eml                              the e-mail to the owner, a draft, with the
                                            papers attached: --format eml, or with others
+  proof.pdf, proof.html                    with --proof, and for the clinic alone: what the
+                                           owner reads beside the same in the language of
+                                           your staff, line by line, with who has read it
   record.json                              what was handed over: the plan's hash, the
                                            problems and reasons, each file's SHA-256
 One plan goes straight into DIR; of several, each goes into a folder of DIR named
@@ -32,6 +35,7 @@ Examples:
   hearthsheet build */plan.yaml --out out --format pdf
   hearthsheet build rex/plan.yaml --out out --only estimate
   hearthsheet build rex/plan.yaml --out out --watch --open
+  hearthsheet build rex/plan.yaml --out out --language vi --proof
   hearthsheet build old/plan.yaml --out out --allow discharge-not-today="a reprint"`;
 
 export const buildCommand = (done: (code: ExitCode) => void): Command => {
@@ -55,6 +59,7 @@ export const buildCommand = (done: (code: ExitCode) => void): Command => {
     .option("--staff-language", "the e-mail says it in the staff's language too")
     .option("--watch", "build one plan again each time it is saved")
     .option("--open", "with --watch: show its page in a browser, on this machine alone")
+    .option("--proof", "also a proof for your staff: the owner's words beside those of your language")
     .option("--large-print", "larger letters, for a reader who needs them")
     .addHelpText("after", manual)
     .action(async (plans: string[], options: BuildOptions) => {

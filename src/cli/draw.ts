@@ -7,6 +7,7 @@ import {
   type House,
   type Outcome,
   type OutputFile,
+  proof,
   type RenderOptions,
   render,
 } from "#index.js";
@@ -20,6 +21,7 @@ export type Drawn = { asked: string; language: string; files: OutputFile[] };
 export type Wanted = Omit<RenderOptions, "paper"> & {
   paper: RenderOptions["paper"] | undefined;
   languages: string[];
+  proof: boolean | undefined;
   staffToo: boolean | undefined;
   reviews: readonly ClinicReview[];
 };
@@ -50,10 +52,30 @@ async function drawOne(
   asked: string | readonly string[],
   options: Wanted & RenderOptions,
 ): Promise<Outcome<Drawn>> {
-  const { document, reviews, staffToo } = options;
+  const { reviews, staffToo } = options;
+  const document = options.document === "proof" ? undefined : options.document;
   const handout = compose(facts, house, { language: asked, document, reviews, staffToo });
   const files = await follow(handout, (handout) => render(handout, house, options));
   const [first = "en"] = [asked].flat();
   const language = handout.value?.language ?? first;
-  return { value: files.value && { asked: first, language, files: files.value }, problems: files.problems };
+  const proofs = options.proof && files.value ? await drawProof(facts, house, asked, options) : nothing;
+  const problems = [...files.problems, ...proofs.problems];
+  return {
+    value: files.value && proofs.value && { asked: first, language, files: [...files.value, ...proofs.value] },
+    problems,
+  };
+}
+
+const nothing: Outcome<OutputFile[]> = { value: [], problems: [] };
+
+/** No proof where the owner reads what the staff read: a note says so, and nothing stops. */
+async function drawProof(
+  facts: Facts,
+  house: House,
+  asked: string | readonly string[],
+  options: Wanted & RenderOptions,
+): Promise<Outcome<OutputFile[]>> {
+  const { value, problems } = proof(facts, house, { language: asked, reviews: options.reviews });
+  if (!value) return { value: problems.some(({ severity }) => severity === "stop") ? null : [], problems };
+  return render(value, house, { ...options, document: "proof", formats: ["pdf", "html"] });
 }

@@ -19,6 +19,7 @@ export type BuildOptions = PlanOptions & {
   watch?: boolean;
   open?: boolean;
   staffLanguage?: boolean;
+  proof?: boolean;
 };
 
 export type SendOptions = {

@@ -1,10 +1,10 @@
 import type { Facts } from "#compute/facts.js";
 import type { Handout } from "#handout/handout.js";
-import { chooseLanguage } from "#locale/choose.js";
+import { type Choice, chooseLanguage } from "#locale/choose.js";
 import type { Locales } from "#locale/locales.js";
 import type { ClinicReview } from "#locale/status/kinds.js";
 import { statusOf } from "#locale/status/status.js";
-import { speak } from "#locale/voice.js";
+import { speak, type Voice } from "#locale/voice.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import { eventsOf } from "./events.js";
 import { frameOf } from "./frame.js";
@@ -36,6 +36,15 @@ export type ComposeOptions = {
  * calendar; a plan without an estimate has none: "estimate-missing".
  */
 export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout> {
+  const choice = choiceOf(facts, options);
+  return composeIn(speak(options.locales, choice.tag, facts.country), choice, facts, options);
+}
+
+export const choiceOf = (facts: Facts, { language, locales }: ComposeOptions): Choice =>
+  chooseLanguage([language].flat(), facts.clinic.staffLanguage, locales.tags, facts.country);
+
+/** The same in a voice that is at hand. */
+export function composeIn(voice: Voice, choice: Choice, facts: Facts, options: ComposeOptions): Outcome<Handout> {
   const { language, document = "handout", staffToo = false, templates, locales, reviews = [] } = options;
   const problems: Problem[] = [];
   const told = new Set<string>();
@@ -44,10 +53,7 @@ export function compose(facts: Facts, options: ComposeOptions): Outcome<Handout>
     if (!told.has(key)) problems.push(found);
     told.add(key);
   };
-  const asked = [language].flat();
-  const choice = chooseLanguage(asked, facts.clinic.staffLanguage, locales.tags, facts.country);
-  const voice = speak(locales, choice.tag, facts.country);
-  const page = newPage(viewOf(facts), voice, report, asked);
+  const page = newPage(viewOf(facts), voice, report, [language].flat());
   if (choice.why !== "asked") {
     const code = choice.why === "nearest" ? "language-nearest" : "language-not-ready";
     report(problem(code, page.plan, { asked: choice.asked, used: voice.language }));

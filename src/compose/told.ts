@@ -17,7 +17,8 @@ export function toldOn(page: Page, told: Told, owner: unknown): Inline[] {
     const [asked = language] = page.wanted;
     page.report(problem("reason-not-translated", page.origins.place(owner), { language: asked }));
   }
-  return wordsIn(found, told[found] ?? "", language);
+  const words = page.voice.mark(own ? "own-words" : "not-translated", told[found] ?? "");
+  return wordsIn(found, words, language);
 }
 
 /** Words in their own language, marked where it is not the page's. */

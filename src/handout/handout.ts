@@ -39,7 +39,9 @@ export type Paragraph = { kind: "paragraph"; role: "lead" | "body" | "small"; in
 /** One idea; note is a quieter line under it. */
 export type Item = { inlines: Inline[]; note?: Inline[] };
 export type List = { kind: "list"; mark: "bullet" | "number" | "tick"; items: Item[] };
-export type Cell = { inlines: Inline[]; align: "start" | "center" | "end" };
+export type Cell = { inlines: Inline[]; align: "start" | "center" | "end"; spoken?: Spoken };
+/** Words of a whole cell in another language than the page, running their own way. */
+export type Spoken = { language: string; direction: "ltr" | "rtl" };
 /** The first column heads its row and the head heads its columns. caption names the table for a reader who cannot see it. */
 export type Table = {
   kind: "table";
@@ -62,15 +64,20 @@ export type Month = {
   weeks: MonthDay[][];
   legend: DayMark[];
 };
-/** Vector shapes in a box of width x height units, y downwards. stroke in units; fill "ink" | "accent" | "pale" | "none". */
+/**
+ * Vector shapes in a box of width x height units, y downwards. stroke in units; fill "ink" | "accent" | "pale" | "none".
+ * A page from right to left turns its drawings over, so that time and money run as the words do. upright: what must stay as
+ * it is, a side of an animal or a code for a camera, is only moved there, with the line of this x.
+ */
 export type Shape = {
   path: string;
+  upright?: number;
   fill: "ink" | "accent" | "pale" | "none";
   stroke?: "ink" | "accent";
   width?: number;
   dashed?: true;
 };
-/** A label's x, y is the middle of its baseline for "center", its start for "start"; size in units. */
+/** A label's x, y is the middle of its baseline for "center", its start for "start"; size in units. It is never turned over. */
 export type Label = { text: string; x: number; y: number; size: number; align: "start" | "center" | "end" };
 export type Figure = {
   kind: "figure";

@@ -5,6 +5,7 @@ import type { Locales } from "./locales.js";
 import { matchFor, regional } from "./match.js";
 import { numbersOf } from "./numbers.js";
 import { phonesOf } from "./phones.js";
+import type { Trace } from "./trace.js";
 import { fill, type Message, MissingWords, messagesOf, type Say } from "./words.js";
 
 /** How one language says things in one country: its words, and its dates, numbers, money, lists and phone numbers. */
@@ -31,11 +32,21 @@ export function speak(locales: Locales, tag: string, country?: string): Voice {
 /** Making the formats of a language takes far longer than using them, and a voice never changes. */
 const voices = new WeakMap<Locales, Map<string, Voice>>();
 
-function voiceOf(locales: Locales, tag: string, country: string | undefined) {
+/** The same voice, all that it says marked with the key of its message. */
+export const speakTraced = (locales: Locales, tag: string, country: string | undefined, trace: Trace): Voice =>
+  voiceOf(locales, tag, country, trace.mark);
+
+function voiceOf(
+  locales: Locales,
+  tag: string,
+  country: string | undefined,
+  mark: Trace["mark"] = (_key, words) => words,
+) {
   const match = matchFor(tag, locales.tags, country);
   const language = match ?? matchFor(lastResort, locales.tags, country) ?? lastResort;
   const region = regional(match ? tag : lastResort, country);
-  const message: Message = messagesOf(locales.words, language);
+  const written = messagesOf(locales.words, language);
+  const message: Message = (key, chosen) => mark(key, written(key, chosen));
   const numbers = numbersOf(region);
   const direction = directionOf(region);
 
@@ -64,13 +75,16 @@ function voiceOf(locales: Locales, tag: string, country: string | undefined) {
     /** The tag dates and numbers are written in: "es-US". */
     region,
     message,
+    /** Words that are no message of the language's, named where a trace is kept. */
+    mark,
     say,
     ...datesOf(region),
     ...numbers,
     ...amountsOf(numbers, say),
     phone: phonesOf(country),
     /** "bandage change" at the start of a line: "Bandage change" */
-    capital: (text: string) => text.replace(/^\p{Ll}/u, (first) => first.toLocaleUpperCase(region)),
+    capital: (text: string) =>
+      text.replace(/^([\u2800-\u28ff]*)(\p{Ll})/u, (_, marks, first) => marks + first.toLocaleUpperCase(region)),
     /** "a, b, and c"; "a, b, or c" */
     list: (items: readonly string[], join: "and" | "or" = "and") => lists[join].format(items),
   };

@@ -16,5 +16,6 @@ export const composeKinds = {
   "words-missing": stop<{ key: string; language: string }>(),
   "words-value-missing": stop<{ key: string; value: string; language: string }>(),
   "language-nearest": note<{ asked: string; used: string }>(),
+  "proof-same-language": note<{ language: string }>(),
   "language-not-ready": note<{ asked: string; used: string }>(),
 };

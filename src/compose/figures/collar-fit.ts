@@ -3,7 +3,7 @@ import type { Figure, Label, Shape } from "#handout/handout.js";
 import { amountOn, type Page, plainOn } from "../page.js";
 import { heads } from "./drawings/heads.js";
 import { placed } from "./drawings/stroke.js";
-import { cross, span, tick } from "./shapes.js";
+import { cross, span, tick, upright } from "./shapes.js";
 
 const scale = 0.78;
 /** Where the animal's head begins in each half of the drawing, and how wide the drawing is. */
@@ -40,7 +40,7 @@ export function collarFitOn(page: Page, collar: Collar): Figure | null {
       dashed(noseTip, neckTop + 50 * scale, 142),
       dashed(rim, 132, 142),
       { path: span(rim, noseTip, 140), fill: "none", stroke: "ink", width: 1.4 },
-      mark(tick(12, 14, 7)),
+      ...upright([mark(tick(12, 14, 7))], 12),
       mark(cross(halves.wrong - 24, 14, 6)),
     ],
     labels: [

@@ -1,3 +1,5 @@
+import type { Shape } from "#handout/handout.js";
+
 /** SVG paths of the small shapes the figures are made of; x, y is the middle. */
 
 export const circle = (x: number, y: number, r: number): string =>
@@ -12,6 +14,10 @@ export const tick = (x: number, y: number, r: number): string =>
 /** A house: going home. */
 export const house = (x: number, y: number, r: number): string =>
   `M${x - r} ${y - 1}L${x} ${y - r}L${x + r} ${y - 1}H${x + r - 3}V${y + r - 2}H${x - r + 3}V${y - 1}Z`;
+
+/** Shapes that a page from right to left moves, with the line of x, and does not turn over. */
+export const upright = (shapes: readonly Shape[], x: number): Shape[] =>
+  shapes.map((shape) => ({ ...shape, upright: x }));
 
 /** A level double arrow from x1 to x2. */
 export const span = (x1: number, x2: number, y: number): string =>

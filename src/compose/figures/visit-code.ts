@@ -4,6 +4,7 @@ import type { Figure, Label } from "#handout/handout.js";
 import { eventOf } from "../events.js";
 import { type Page, plainOn } from "../page.js";
 import { zoned } from "../zoned.js";
+import { upright } from "./shapes.js";
 
 /** A square about 30 mm wide on paper, and room for a line of words beside it. */
 const side = 122;
@@ -29,7 +30,7 @@ export function visitCodeOn(page: Page): Figure | null {
     id: "visit-code",
     width,
     height: side,
-    shapes: [{ path: squares(textOf(page, next.visit)), fill: "ink" }],
+    shapes: upright([{ path: squares(textOf(page, next.visit)), fill: "ink" }], side / 2),
     labels: [
       label(plainOn(page, "calendar:code.scan"), 44),
       label(plainOn(page, "calendar:code.saves"), 66),

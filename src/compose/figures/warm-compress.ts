@@ -3,6 +3,7 @@ import { amountOn, type Page, plainOn } from "../page.js";
 import { bodies } from "./drawings/bodies.js";
 import { bowl, cloth, wrist } from "./drawings/compress.js";
 import { movedPoint, placed } from "./drawings/stroke.js";
+import { upright } from "./shapes.js";
 import { marks } from "./site-marks.js";
 
 const panel = 125;
@@ -35,8 +36,10 @@ export function warmCompressOn(page: Page): Figure | null {
     shapes: [
       ...placed(bowl, { x: 5, y: 4 }),
       ...placed(wrist, { x: panel + 5, y: 10 }),
-      ...placed(bodies[patient.species], spot),
-      ...placed(cloth, { ...movedPoint({ x, y }, spot), scale: 0.8 }),
+      ...upright(
+        [...placed(bodies[patient.species], spot), ...placed(cloth, { ...movedPoint({ x, y }, spot), scale: 0.8 })],
+        2 * panel + middle,
+      ),
     ],
     labels: [words("wet"), words("test"), held].flatMap((text, i): Label[] => [
       label(text, i),

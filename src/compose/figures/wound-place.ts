@@ -3,7 +3,7 @@ import type { Figure, Shape } from "#handout/handout.js";
 import { type Page, plainOn } from "../page.js";
 import { bodies } from "./drawings/bodies.js";
 import { movedPoint, placed, type Spot } from "./drawings/stroke.js";
-import { circle } from "./shapes.js";
+import { circle, upright } from "./shapes.js";
 import { marks } from "./site-marks.js";
 
 const scale = 0.74;
@@ -22,7 +22,11 @@ export function woundPlaceOn(page: Page): Figure | null {
   if (sides.length === 0) return null;
   const shapes = sides.flatMap((side, i): Shape[] => {
     const spot = { x: i * (view.width + 20), y: 0, scale, ...(side === right ? { mirror: 240 } : {}) };
-    return [...placed(bodies[patient.species], spot), ...rings(side, spot, page.view)];
+    // Turned over, a wound of the left side would be seen on the right.
+    return upright(
+      [...placed(bodies[patient.species], spot), ...rings(side, spot, page.view)],
+      spot.x + view.width / 2,
+    );
   });
   const name = ({ site, side }: Marked) => plainOn(page, `sites:${site}`, side ? { context: side } : {});
   const where = page.voice.list([...new Set(marked.map(name))]);

@@ -73,5 +73,9 @@ const hashOf = (forms: readonly Form[]): string =>
     .digest("hex")
     .slice(0, 10);
 
+/** The names of the sentences that a clinic has read as they are now. */
+export const readByClinic = (locales: Locales, tag: string, clinic: readonly ClinicReview[]): Set<string> =>
+  new Set(statusesOf(locales, tag).flatMap((one) => (readBy(clinic, tag, one) ? [one.name] : [])));
+
 const readBy = (clinic: readonly ClinicReview[], tag: string, { name, words }: SentenceStatus): boolean =>
   words !== null && clinic.some((review) => review.language === tag && review.sentences[name] === words);

@@ -1,19 +1,24 @@
 import { h } from "hastscript";
 import type { Block, Columns, Inline, Item, List, Paragraph, Section, Signature } from "#handout/handout.js";
-import { figure } from "./figure.js";
+import { type Direction, figure } from "./figure.js";
 import { inlines, plain } from "./inline.js";
 import { month } from "./month.js";
 import type { Element, ElementContent } from "./nodes.js";
 import { table } from "./table.js";
 
 /** A section and everything in it. Its id is where a link in the page leads. */
-export const section = ({ id, level, weight, title, blocks }: Section): Element =>
-  h("section", { id, className: weight }, h(`h${level}`, {}, inlines(title)), blocks.map(block));
+export const section = ({ id, level, weight, title, blocks }: Section, direction: Direction): Element =>
+  h(
+    "section",
+    { id, className: weight },
+    h(`h${level}`, {}, inlines(title)),
+    blocks.map((one) => block(one, direction)),
+  );
 
-const block = (node: Block | Section): Element => {
+const block = (node: Block | Section, direction: Direction): Element => {
   switch (node.kind) {
     case "section":
-      return section(node);
+      return section(node, direction);
     case "paragraph":
       return paragraph(node);
     case "list":
@@ -23,19 +28,25 @@ const block = (node: Block | Section): Element => {
     case "month":
       return month(node);
     case "figure":
-      return figure(node);
+      return figure(node, direction);
     case "signature":
       return signature(node);
     case "columns":
-      return columns(node);
+      return columns(node, direction);
   }
 };
 
-const columns = ({ columns }: Columns): Element =>
+const columns = ({ columns }: Columns, direction: Direction): Element =>
   h(
     "div.columns",
     {},
-    columns.map((blocks) => h("div", {}, blocks.map(block))),
+    columns.map((blocks) =>
+      h(
+        "div",
+        {},
+        blocks.map((one) => block(one, direction)),
+      ),
+    ),
   );
 
 export const paragraph = ({ role, inlines: line }: Omit<Paragraph, "kind">): Element =>

@@ -3,8 +3,11 @@ import type { Figure, Label, Shape } from "#handout/handout.js";
 import { inlines } from "./inline.js";
 import type { Element } from "./nodes.js";
 
+/** Which way the page runs. */
+export type Direction = "ltr" | "rtl";
+
 /** A drawing, described for a reader who cannot see it. Colours come from the style sheet, so that it follows dark mode. */
-export const figure = ({ id, width, height, shapes, labels, alt, caption }: Figure): Element => {
+export const figure = ({ id, width, height, shapes, labels, alt, caption }: Figure, direction: Direction): Element => {
   const described = `figure-${id}`;
   return h(
     "figure",
@@ -13,16 +16,18 @@ export const figure = ({ id, width, height, shapes, labels, alt, caption }: Figu
       "svg",
       { className: id, viewBox: `0 0 ${width} ${height}`, width, height, role: "img", ariaLabelledBy: described },
       s("desc", { id: described }, alt),
-      shapes.map(shape),
-      labels.map(label),
+      shapes.map((one) => shape(one, direction === "rtl" ? width : null)),
+      labels.map((one) => label(one, direction === "rtl" ? width : null)),
     ),
     caption.length > 0 ? h("figcaption", {}, inlines(caption)) : null,
   );
 };
 
-const shape = ({ path, fill, stroke, width = 1, dashed }: Shape): Element =>
+/** across: the width of a drawing that is turned over. */
+const shape = ({ path, fill, stroke, width = 1, dashed, upright }: Shape, across: number | null): Element =>
   s("path", {
     d: path,
+    transform: across === null ? null : turned(across, upright),
     className: [`fill-${fill}`, ...(stroke ? [`stroke-${stroke}`] : [])],
     strokeWidth: stroke ? width : null,
     strokeDashArray: dashed ? `${width * 3} ${width * 2}` : null,
@@ -30,5 +35,8 @@ const shape = ({ path, fill, stroke, width = 1, dashed }: Shape): Element =>
 
 const anchors = { start: "start", center: "middle", end: "end" };
 
-const label = ({ text, x, y, size, align }: Label): Element =>
-  s("text", { x, y, fontSize: size, textAnchor: anchors[align] }, text);
+const turned = (across: number, upright: number | undefined): string =>
+  upright === undefined ? `translate(${across} 0) scale(-1 1)` : `translate(${across - 2 * upright} 0)`;
+
+const label = ({ text, x, y, size, align }: Label, across: number | null): Element =>
+  s("text", { x: across === null ? x : across - x, y, fontSize: size, textAnchor: anchors[align] }, text);

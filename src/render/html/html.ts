@@ -32,11 +32,12 @@ export const renderHtml = (handout: Handout, { fonts, calendar }: HtmlOptions): 
 };
 
 const body = (handout: Handout, calendar: string | undefined): Element => {
+  const drawn = (sections: Handout["sections"]) => sections.map((one) => section(one, handout.direction));
   const urgent = handout.sections.filter(({ weight }) => weight === "urgent");
   const plainer = handout.sections.filter(({ weight }) => weight === "plain");
   return h("body", {}, [
     header(handout),
-    h("main", {}, urgent.map(section), tools(handout, calendar), contents(plainer), plainer.map(section)),
+    h("main", {}, drawn(urgent), tools(handout, calendar), contents(plainer), drawn(plainer)),
     footer(handout),
     ...script(handout),
   ]);

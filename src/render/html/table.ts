@@ -15,10 +15,11 @@ export const table = ({ caption, head, rows, foot }: Table): Element => {
   const headings = head.map((cell) => plain(cell.inlines));
 
   const bodyCell = (cell: Cell, column: number): Element => {
-    if (column === 0) return h("th", { scope: "row", className: cell.align }, inlines(cell.inlines));
-    if (!wide || cell.inlines.length === 0) return h("td", { className: cell.align }, inlines(cell.inlines));
+    if (column === 0) return h("th", { scope: "row", className: cell.align, ...spoken(cell) }, inlines(cell.inlines));
+    if (!wide || cell.inlines.length === 0)
+      return h("td", { className: cell.align, ...spoken(cell) }, inlines(cell.inlines));
     const heading = h("span.heading", {}, headings[column]);
-    return h("td", { className: cell.align }, heading, h("span", {}, inlines(cell.inlines)));
+    return h("td", { className: cell.align, ...spoken(cell) }, heading, h("span", {}, inlines(cell.inlines)));
   };
   const row = (cells: Cell[]): Element => h("tr", {}, cells.map(bodyCell));
 
@@ -30,6 +31,10 @@ export const table = ({ caption, head, rows, foot }: Table): Element => {
   ]);
 };
 
+const spoken = ({ spoken }: Cell) => (spoken ? { lang: spoken.language, dir: spoken.direction } : {});
+
 /** A corner with no words heads nothing. */
 const columnHead = (cell: Cell): Element =>
-  cell.inlines.length === 0 ? h("td", {}) : h("th", { scope: "col", className: cell.align }, inlines(cell.inlines));
+  cell.inlines.length === 0
+    ? h("td", {})
+    : h("th", { scope: "col", className: cell.align, ...spoken(cell) }, inlines(cell.inlines));

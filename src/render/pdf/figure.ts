@@ -65,7 +65,7 @@ function labelMark(label: Label, scale: number, column: Column, owner: Tag, sett
 const readable = /^\s*[Mm][\sMmLlHhVvCcSsQqTtAaZz0-9eE.,+-]*$/;
 
 function shapeMark(
-  { path, fill, stroke, width, dashed }: Shape,
+  { path, fill, stroke, width, dashed, upright }: Shape,
   scale: number,
   box: { x: number; y: number; width: number; height: number },
   owner: Tag,
@@ -88,6 +88,7 @@ function shapeMark(
       stroke: stroke ? { colour: stroke, width: line, dash: dashed ? line * 3 : null } : null,
       box,
       clip: true,
+      ...(upright === undefined ? {} : { upright }),
       tag: owner,
     },
   ];

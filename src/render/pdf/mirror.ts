@@ -7,10 +7,11 @@ export const mirroredPiece = (piece: Piece, pageWidth: number): Piece => ({
   marks: piece.marks.map((mark) => mirroredMark(mark, pageWidth)),
 });
 
-/** A drawing is mirrored with its page, so that time and money run the way the words do; its words are not. */
+/** A drawing is mirrored with its page; its words are not, nor is what stands upright. */
 function mirroredMark(mark: Mark, pageWidth: number): Mark {
   if (mark.kind === "empty") return mark;
   if (mark.kind !== "path") return { ...mark, x: pageWidth - mark.x - mark.width };
   const box = { ...mark.box, x: pageWidth - mark.box.x - mark.box.width };
+  if (mark.upright !== undefined) return { ...mark, x: pageWidth - mark.x - 2 * mark.scale * mark.upright, box };
   return { ...mark, x: pageWidth - mark.x, box, flipped: true };
 }

@@ -46,6 +46,8 @@ export type Mark =
       stroke: { colour: Colour; width: number; dash: number | null } | null;
       box: { x: number; y: number; width: number; height: number };
       clip: boolean;
+      /** Is moved with its page's mirror image, with the line of this x in its own units, and never turned over. */
+      upright?: number;
       flipped?: true;
       tag: Tag | null;
     }

@@ -1,6 +1,6 @@
 import type { Cell, Table } from "#handout/handout.js";
 import { lineMarks } from "./line-pieces.js";
-import { evenLinesOf, linesOf } from "./lines.js";
+import { evenLinesOf, type Line, linesOf } from "./lines.js";
 import { rule } from "./marks.js";
 import { wordPieces } from "./paragraph.js";
 import { type Mark, type Piece, spaced, together } from "./piece.js";
@@ -62,9 +62,11 @@ function rowPiece(cells: Cell[], shape: Shape, kind: Kind, row: Tag, padding: nu
   const breakLines = kind === "head" ? evenLinesOf : linesOf;
   const set = shape.columns.map(({ index, x, width }) => {
     const cell: Cell = cells[index] ?? { inlines: [], align: "start" };
-    const owner = cellTag(kind, index, row);
+    const owner = cellTag(kind, index, row, cell);
     const look = { ...lookOf(shape.style), tabular: cell.align === "end" };
-    return { owner, x, lines: breakLines(spansOf(cell.inlines, look, owner, setting), width, setting, cell.align) };
+    const own = { ...setting, direction: cell.spoken?.direction ?? setting.direction };
+    const lines = breakLines(spansOf(cell.inlines, look, owner, own), width, own, cell.align);
+    return { owner, x, lines: own.direction === setting.direction ? lines : lines.map((line) => fromEnd(line, width)) };
   });
   const inner = (lines: { height: number }[]) => lines.reduce((sum, { height }) => sum + height, 0);
   const baseline = Math.max(0, ...set.map(({ lines }) => lines[0]?.baseline ?? 0));
@@ -88,7 +90,14 @@ function rowPiece(cells: Cell[], shape: Shape, kind: Kind, row: Tag, padding: nu
   return { what: "row", ...column, height, before: 0, keep: false, marks: [...marks, ...strong, ...light, ...above] };
 }
 
-const cellTag = (kind: Kind, index: number, row: Tag): Tag => {
-  if (kind === "head") return tag("TH", row, { scope: "Column" });
-  return index === 0 ? tag("TH", row, { scope: "Row" }) : tag("TD", row);
+/** A line that begins at the other edge of its cell than the page's do. */
+const fromEnd = (line: Line, width: number): Line => ({
+  ...line,
+  runs: line.runs.map((run) => ({ ...run, x: width - run.x - run.width })),
+});
+
+const cellTag = (kind: Kind, index: number, row: Tag, { spoken }: Cell): Tag => {
+  const language = spoken ? { language: spoken.language } : {};
+  if (kind === "head") return tag("TH", row, { scope: "Column", ...language });
+  return index === 0 ? tag("TH", row, { scope: "Row", ...language }) : tag("TD", row, language);
 };

@@ -100,7 +100,7 @@ tbody + tfoot tr:first-child > * { border-block-start: 2px solid var(--ink); }
 /* A camera reads dark on light only. */
 .visit-code { --ink: #000; --quiet: #333; --pale: #fff; --paper: #fff; background: #fff; color: #000; }
 
-svg { display: block; overflow: visible; direction: ltr; inline-size: 100%; block-size: auto; max-inline-size: 32rem; }
+svg { display: block; overflow: visible; inline-size: 100%; block-size: auto; max-inline-size: 32rem; }
 svg text { fill: var(--ink); font-family: inherit; }
 .fill-ink { fill: var(--ink); }
 .fill-accent { fill: var(--accent); }
