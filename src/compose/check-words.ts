@@ -1,5 +1,5 @@
 import type { Locales, Messages } from "#locale/locales.js";
-import { baseOf } from "#locale/source.js";
+import { baseOf, isOriginal } from "#locale/source.js";
 import { placeholders } from "#locale/words.js";
 import { nearest } from "#problems/near.js";
 import type { Place } from "#problems/place.js";
@@ -9,7 +9,8 @@ import { type Problem, problem } from "#problems/problem.js";
 const always = ["name", "context"];
 
 /**
- * Whether every language has the words a template asks for by a literal key, and the template gives what they show.
+ * Whether the source and its variants have the words a template asks for by a literal key, and the template gives what they
+ * show. A translation is held to the source by the guards: a gap in one stops pages in it, and none in another language.
  * given: the names of the values; contexts: the words `context` can be, where a template says it.
  */
 export function checkWords(
@@ -19,7 +20,8 @@ export function checkWords(
   contexts: string[] | null,
   at: Place,
 ): Problem[] {
-  return locales.tags.flatMap((language) => {
+  const originals = locales.tags.filter((tag) => isOriginal(tag, locales.tags));
+  return originals.flatMap((language) => {
     const messages = wordsOf(locales, language);
     const forms = formsOf(messages, key);
     const missing = (contexts ?? []).filter((context) => !has(forms, key) && !has(forms, `${key}_${context}`));

@@ -87,6 +87,6 @@ function translationNotice({ voice }: Page, choice: Choice, english: Say, unrevi
   return [
     ...lead,
     text(`${standsIn ? " " : ""}${own} `),
-    { kind: "passage", language: "en", inlines: [text(foreign)] },
+    { kind: "passage", language: "en", inlines: [text(isolated(foreign, voice.direction))] },
   ];
 }

@@ -50,5 +50,7 @@ export function newHoles(direction: "ltr" | "rtl") {
   };
 }
 
-const apart = (inline: Inline, direction: "ltr" | "rtl"): Inline =>
-  "text" in inline ? { ...inline, text: isolated(inline.text, direction) } : inline;
+function apart(inline: Inline, direction: "ltr" | "rtl"): Inline {
+  if (inline.kind === "passage") return { ...inline, inlines: inline.inlines.map((one) => apart(one, direction)) };
+  return "text" in inline ? { ...inline, text: isolated(inline.text, direction) } : inline;
+}

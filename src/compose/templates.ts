@@ -16,7 +16,7 @@ const root = "handout/handout";
 
 /**
  * Parses and checks templates. files: text by path, "templates/handout/ring.hbs", whose name is then "handout/ring".
- * locales: every language a key must have words in.
+ * locales: a key must have words in the source, and in its variants.
  */
 export function openTemplates(files: Record<string, string>, locales: Locales): Outcome<Templates> {
   const problems: Problem[] = [];

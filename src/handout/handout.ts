@@ -51,6 +51,8 @@ export type Table = {
   foot: Cell[][];
   /** Its rows stand close, and on paper its section's title names it in place of a printed caption. */
   dense?: true;
+  /** Texts to compare, side by side over the whole width of the page; the last column says something of the row in a word. */
+  beside?: true;
 };
 /** mark: what the day is for. The words of a mark stand in the month's legend and are read aloud with the day. */
 export type DayMark = { mark: "discharge" | "booked" | "expected" | "possible" | "closed"; text: string };

@@ -1,4 +1,5 @@
 import { Decimal } from "decimal.js";
+import { directionOf } from "./direction.js";
 import { plainSpaces } from "./spaces.js";
 
 export type Numbers = ReturnType<typeof numbersOf>;
@@ -12,6 +13,9 @@ export function numbersOf(tag: string) {
     currencies.set(code, format);
     return format;
   };
+  /** "US$" in a line of Arabic would be seen as "$US": it is kept to itself (UAX #9, LRI and PDI). */
+  const sign = (text: string) =>
+    directionOf(tag) === "rtl" && /\p{Script=Latin}/u.test(text) ? `\u2066${text}\u2069` : text;
   const whole = new Intl.NumberFormat(tag, { useGrouping: false });
 
   return {
@@ -22,7 +26,8 @@ export function numbersOf(tag: string) {
       const format = currency(code);
       const places = format.resolvedOptions().maximumFractionDigits ?? 2;
       const exact = new Decimal(minor).div(new Decimal(10).pow(places)).toFixed();
-      return plainSpaces(format.format(exact as Intl.StringNumericLiteral));
+      const parts = format.formatToParts(exact as unknown as number);
+      return plainSpaces(parts.map(({ type, value }) => (type === "currency" ? sign(value) : value)).join(""));
     },
     /** The ten digits of the language, nought first. */
     digits: Array.from({ length: 10 }, (_, digit) => whole.format(digit)).join(""),

@@ -1,5 +1,6 @@
 import { amountsOf } from "./amounts.js";
 import { datesOf } from "./dates.js";
+import { directionOf } from "./direction.js";
 import { isolated } from "./isolate.js";
 import type { Locales } from "./locales.js";
 import { matchFor, regional } from "./match.js";
@@ -88,11 +89,4 @@ function voiceOf(
     /** "a, b, and c"; "a, b, or c" */
     list: (items: readonly string[], join: "and" | "or" = "and") => lists[join].format(items),
   };
-}
-
-/** Node 20 has textInfo as a property, later ones as a method; the library types know neither. */
-function directionOf(tag: string): "ltr" | "rtl" {
-  type WithText = { textInfo?: { direction: "ltr" | "rtl" }; getTextInfo?: () => { direction: "ltr" | "rtl" } };
-  const locale = new Intl.Locale(tag) as unknown as WithText;
-  return (locale.getTextInfo?.() ?? locale.textInfo)?.direction ?? "ltr";
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { openTemplates } from "#compose/templates.js";
+import { guardTranslation } from "#locale/guards/guards.js";
 import { openLocales } from "#locale/locales.js";
 import { placeText } from "#problems/place.js";
 import { locales } from "./shipped.js";
@@ -77,15 +78,24 @@ describe("helpers, partials, choices, lists, blocks and syntax", () => {
 describe("words", () => {
   const two = openLocales({
     "locales/en/handout.json": JSON.stringify({ a: "A {{x}}", b: "B", c_female: "C", d: { booked: "D" } }),
-    "locales/es/handout.json": JSON.stringify({ a: "A {{y}}", c_female: "C", c_male: "C" }),
+    "locales/en-GB/handout.json": JSON.stringify({ a: "A {{y}}", c_female: "C", c_male: "C" }),
+    "locales/es/handout.json": JSON.stringify({ a: "A {{x}}" }),
   }).value;
   const words = (text: string) =>
     openTemplates({ [file]: text }, two ?? locales).problems.map(({ code, values }) => [code, values]);
 
-  it("a key one language lacks", () => {
+  it("a key the source lacks", () => {
     const near = expect.anything();
-    expect(words('{{say "handout:b"}}')).toEqual([
-      ["template-words-unknown", { key: "handout:b", language: "es", near }],
+    expect(words('{{say "handout:e"}}')).toEqual([
+      ["template-words-unknown", { key: "handout:e", language: "en", near }],
+      ["template-words-unknown", { key: "handout:e", language: "en-GB", near }],
+    ]);
+  });
+  it("a gap in a translation is told of the translation, and stops no other language", () => {
+    expect(words('{{say "handout:b"}}')).toEqual([]);
+    expect(two && guardTranslation(two, "es").map(({ code, values }) => [code, values])).toContainEqual([
+      "translation-missing",
+      { key: "handout:b" },
     ]);
   });
   it("a variant need not say what its base says, but is held to what it says", () => {
@@ -101,7 +111,7 @@ describe("words", () => {
   });
   it("a value a message shows and the template does not give", () => {
     expect(words('{{say "handout:a" x=patient.name}}')).toEqual([
-      ["template-value-missing", { key: "handout:a", value: "y", language: "es" }],
+      ["template-value-missing", { key: "handout:a", value: "y", language: "en-GB" }],
     ]);
   });
   it("a form for every word the context can be", () => {
@@ -112,11 +122,10 @@ describe("words", () => {
   it("a key made of a fact is checked for every word the fact can be", () => {
     const keys = words('{{#each course.visits}}{{words "handout" "d" certainty}}{{/each}}').map(([, values]) => values);
     expect(keys).toMatchObject([
-      { key: "handout:d.booked", language: "es" },
       { key: "handout:d.expected", language: "en" },
-      { key: "handout:d.expected", language: "es" },
+      { key: "handout:d.expected", language: "en-GB" },
       { key: "handout:d.possible", language: "en" },
-      { key: "handout:d.possible", language: "es" },
+      { key: "handout:d.possible", language: "en-GB" },
     ]);
   });
 });

@@ -82,6 +82,9 @@ const phone: Helper = (page, [given], _hash, owner) => {
   return page.holes.inline({ kind: "phone", e164, text: page.voice.phone(e164), from: page.origins.text(owner) });
 };
 
+/** {{lines address}}: lines as one value, "400 Harbor Street, Riverbend". */
+const lines: Helper = (page, [given]) => textOn(page, (given as string[]).join(", "));
+
 /** {{email clinic.email}} */
 const email: Helper = (page, [given], _hash, owner) => {
   const address = String(given);
@@ -105,6 +108,7 @@ export const valueHelpers = {
   money,
   phone,
   email,
+  lines,
 };
 
 export const whenOn = ({ voice }: Page, iso: string, from: string): When => ({

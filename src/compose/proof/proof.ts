@@ -12,7 +12,7 @@ import { type Part, partsOf, type Saying } from "./sayings.js";
 import { isRead, type Known, type State, stateOf } from "./state.js";
 
 /** One line of a proof: what the owner reads, what it says in the staff's language, and the messages it is made of. */
-type Row = { owner: Saying; staff: Saying; keys: string[]; state: State };
+type Row = { owner: Inline[]; staff: Inline[]; as?: Saying["as"]; state: State };
 
 /**
  * The owner's handout beside the same in the language of the clinic's staff, line by line, each with who has read it: so that
@@ -50,14 +50,14 @@ function matched(owner: Part[], staff: Part[], traced: Part[], trace: Trace, kno
   const said = new Set<string>();
   return staff.map((part, index) => {
     const beside = part.title.length === 0;
-    const rows = part.sayings.flatMap((line, nth): Row[] => {
-      const words = owner[index]?.sayings[nth] ?? [];
-      const keys = trace.keysIn(wordsOf(traced[index]?.sayings[nth] ?? []));
+    const rows = part.sayings.flatMap(({ inlines, as }, nth): Row[] => {
+      const words = owner[index]?.sayings[nth]?.inlines ?? [];
+      const keys = trace.keysIn(wordsOf(traced[index]?.sayings[nth]?.inlines ?? []));
       if (words.length === 0 || keys.length === 0) return [];
-      const unlike = beside && part.id !== "top" ? keys.join() : wordsOf(words);
+      const unlike = (beside && part.id !== "top") || as === "box" ? keys.join() : wordsOf(words);
       if (said.has(unlike)) return [];
       said.add(unlike).add(keys.join()).add(wordsOf(words));
-      return [{ owner: words, staff: line, keys, state: stateOf(keys.map(nameOf), known) }];
+      return [{ owner: words, staff: inlines, ...(as ? { as } : {}), state: stateOf(keys.map(nameOf), known) }];
     });
     return { ...part, rows };
   });
@@ -72,6 +72,7 @@ function proofOf(owner: Handout, staff: Handout, parts: Matched[], voice: Voice)
   const rows = parts.flatMap((part) => part.rows);
   const read = rows.filter(({ state }) => isRead(state)).length;
   const text = (words: string): Inline => ({ kind: "text", text: words });
+  const strong = (words: string): Inline => ({ kind: "text", text: words, strong: true });
   const lead: Paragraph[] = [
     { kind: "paragraph", role: "lead", inlines: [text(say("clinic-only"))] },
     {
@@ -88,7 +89,7 @@ function proofOf(owner: Handout, staff: Handout, parts: Matched[], voice: Voice)
   return { ...page, title: say("title", { title: staff.title }), sections, events: [] };
 
   function sectionOf({ id, title, rows }: Matched, before: Paragraph[]): Section {
-    const named = title.length > 0 ? title : [text(say(id))];
+    const named = title.length > 0 ? title : [text(say(id.replace("beside-", "")))];
     return {
       kind: "section",
       id: `proof-${id}`,
@@ -110,13 +111,14 @@ function proofOf(owner: Handout, staff: Handout, parts: Matched[], voice: Voice)
         cell([text(name(staff.language))]),
         cell([text(say("read-by"))]),
       ],
-      rows: rows.map(({ owner, staff, state }) => [
+      rows: rows.map(({ owner, staff, as, state }) => [
         cell(owner, { spoken }),
-        cell(staff),
-        cell([{ ...text(say(`by.${state}`)), ...(state === "not-translated" ? { strong: true } : {}) } as Inline]),
+        cell(as ? [text(say(as, { words: wordsOf(staff) }))] : staff),
+        cell([state === "not-translated" ? strong(say(`by.${state}`)) : text(say(`by.${state}`))]),
       ]),
       foot: [],
       dense: true,
+      beside: true,
     };
   }
 }

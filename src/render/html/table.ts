@@ -10,7 +10,7 @@ const sideBySide = 3;
  * A table whose first column heads its rows. In a wide one each cell also holds the words that head its column: on a phone
  * they are shown in its stead, so the list reads well even where a browser then forgets that it is a table.
  */
-export const table = ({ caption, head, rows, foot }: Table): Element => {
+export const table = ({ caption, head, rows, foot, beside }: Table): Element => {
   const wide = head.length > sideBySide;
   const headings = head.map((cell) => plain(cell.inlines));
 
@@ -23,7 +23,7 @@ export const table = ({ caption, head, rows, foot }: Table): Element => {
   };
   const row = (cells: Cell[]): Element => h("tr", {}, cells.map(bodyCell));
 
-  return h("table", { className: wide ? "wide" : null }, [
+  return h("table", { className: wide ? "wide" : beside ? "beside" : null }, [
     h("caption.aside", {}, inlines(caption)),
     h("thead", {}, h("tr", {}, head.map(columnHead))),
     h("tbody", {}, rows.map(row)),

@@ -24,6 +24,14 @@ export function openingPieces(handout: Handout, document: Tag, setting: Setting)
   ]);
 }
 
+/** Lines that are each kept to themselves stay so as one: an address is not read from its end. */
+function inOneLine(lines: readonly string[]): string {
+  const inner = lines.map((line) => /^\u2068([^\u2068\u2069]*)\u2069$/u.exec(line)?.[1]);
+  return lines.length > 1 && inner.every((line) => line !== undefined)
+    ? `\u2068${inner.join(", ")}\u2069`
+    : lines.join(", ");
+}
+
 /** The clinic's name at the left edge, its address at the right. */
 function letterheadPieces({ clinic }: Handout, document: Tag, setting: Setting): Piece[] {
   const { full, styles, step } = setting.sheet;
@@ -38,7 +46,7 @@ function letterheadPieces({ clinic }: Handout, document: Tag, setting: Setting):
     setting,
     "letterhead",
   );
-  const spans = spansOf(words(clinic.address.join(", ")), look, tag("P", document), setting);
+  const spans = spansOf(words(inOneLine(clinic.address)), look, tag("P", document), setting);
   const address = linePieces(linesOf(spans, width, setting, "end"), right, "letterhead");
   return [...stacked(name).map((piece): Piece => ({ ...piece, beside: true })), ...address];
 }

@@ -24,12 +24,14 @@ export function shapesOf(table: Table, setting: Setting): Shape[] {
     (size): Style => ({ size, leading: Math.round(size * 1.35 * 2) / 2, weight: "regular", colour: "ink" }),
   );
   const [normal, ...smaller] = styles as [Style, ...Style[]];
+  const smallest = styles.at(-1) ?? normal;
   const tries = [
     { style: normal, column: sheet.text },
     { style: normal, column: sheet.full },
     ...smaller.map((style) => ({ style, column: sheet.full })),
   ];
   const all = Array.from({ length: columnCount(table) }, (_, index) => index);
+  if (table.beside) return [besideShape(all, needsOf(table, smallest, setting), sheet.full, smallest)];
   for (const { style, column } of tries) {
     const needs = needsOf(table, style, setting);
     const unbroken = needs.map((need) => ({ ...need, least: need.short }));
@@ -97,6 +99,19 @@ function shape(part: number[], needs: Need[], column: Column, style: Style): Sha
     x += width + gap;
     return placed;
   });
+  return { columns, column, style };
+}
+
+/** Equal columns, and the last as narrow as its words allow. */
+function besideShape(all: number[], needs: Need[], column: Column, style: Style): Shape {
+  const gap = gapOf(all.length);
+  const last = Math.min(needs.at(-1)?.short ?? 0, column.width / all.length);
+  const width = (column.width - last - gap * (all.length - 1)) / Math.max(1, all.length - 1);
+  const columns = all.map((index) => ({
+    index,
+    x: column.x + index * (width + gap),
+    width: index === all.length - 1 ? last : width,
+  }));
   return { columns, column, style };
 }
 

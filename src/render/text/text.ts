@@ -1,10 +1,19 @@
 import type { Handout } from "#handout/handout.js";
 import { section, underlined } from "./blocks.js";
 import { words } from "./inline.js";
+import { asParagraphs } from "./isolates.js";
 import { tidy, wrap } from "./wrap.js";
 
 /** The handout as plain text for an e-mail or a screen reader: lines of at most 72 columns that end in LF. */
-export const renderText = ({ clinic, running, title, subtitle, translationNotice, sections }: Handout): string => {
+export const renderText = ({
+  clinic,
+  direction,
+  running,
+  title,
+  subtitle,
+  translationNotice,
+  sections,
+}: Handout): string => {
   const lines = (texts: readonly string[]) => texts.map((text) => wrap(tidy(text).trim())).join("\n");
   const urgentFirst = [
     ...sections.filter(({ weight }) => weight === "urgent"),
@@ -19,5 +28,5 @@ export const renderText = ({ clinic, running, title, subtitle, translationNotice
     ...urgentFirst.map((node) => `\n${section(node)}`),
     `\n${lines([clinic.name, ...clinic.address])}`,
   ];
-  return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
+  return `${asParagraphs(parts.filter((part) => part !== "").join("\n\n"), direction)}\n`;
 };

@@ -78,6 +78,10 @@ tbody + tfoot tr:first-child > * { border-block-start: 2px solid var(--ink); }
   .wide tbody + tfoot { border-block-start: 2px solid var(--ink); }
 }
 
+.beside { table-layout: fixed; font-size: .89rem; }
+.beside th:last-child, .beside td:last-child { inline-size: 7em; color: var(--quiet); }
+body:has(.beside) { max-inline-size: 60rem; }
+
 .month { margin-block: 0 2em; break-inside: avoid; }
 .month table { table-layout: fixed; margin-block-end: .6em; }
 .month th, .month td { position: relative; padding: .15em 0; border: 0; text-align: center; font-weight: 400; }
