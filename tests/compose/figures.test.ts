@@ -88,3 +88,11 @@ it("a drawing can be moved there and back", () => {
     for (const [i, number] of numbersIn(path).entries()) expect(back[i]).toBeCloseTo(number, 0);
   }
 });
+
+it("a side of an animal, a code and a tick are never turned over: a wound of the left side stays on the left", () => {
+  const upright = (facts: Facts, id: string) => figure(facts, id).shapes.filter(({ upright }) => upright !== undefined);
+  for (const facts of [dog, cat]) expect(upright(facts, "wound-place")).toEqual(figure(facts, "wound-place").shapes);
+  expect(upright(dog, "visit-code")).toHaveLength(1);
+  expect(upright(cat, "warm-compress").length).toBeGreaterThan(2);
+  expect(upright(dog, "collar-fit")).toHaveLength(1);
+});

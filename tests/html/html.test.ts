@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { Figure } from "#handout/handout.js";
 import { renderHtml } from "#render/html/html.js";
 import { everyNode, hostile } from "../handouts/every-node.js";
 import { randomHandout } from "../handouts/random.js";
@@ -71,4 +72,28 @@ test("puts what is urgent first, whatever the order of the sections", () => {
   const html = renderHtml({ ...everyNode, sections: everyNode.sections.toReversed() }, { fonts });
   const order = [...html.matchAll(/<section id="([^"]*)"/g)].map(([, id]) => id);
   expect(order.slice(0, 3)).toEqual(["go-now", "next", "ring"]);
+});
+
+test("a drawing is turned over on a page from right to left, and what stands upright is only moved", () => {
+  const figure: Figure = {
+    kind: "figure",
+    id: "two",
+    width: 300,
+    height: 20,
+    shapes: [
+      { path: "M0 0H10", fill: "ink" },
+      { path: "M20 0H30", fill: "ink", upright: 50 },
+    ],
+    labels: [{ text: "أ", x: 100, y: 10, size: 12, align: "start" }],
+    alt: "شكلان",
+    caption: [],
+  };
+  const [first] = everyNode.sections;
+  if (!first) throw new Error("no section");
+  const drawn = (direction: "ltr" | "rtl") =>
+    renderHtml({ ...everyNode, direction, sections: [{ ...first, blocks: [figure] }] }, { fonts });
+  expect(drawn("rtl")).toContain('d="M0 0H10" transform="translate(300 0) scale(-1 1)"');
+  expect(drawn("rtl")).toContain('d="M20 0H30" transform="translate(200 0)"');
+  expect(drawn("rtl")).toContain('<text x="200" y="10"');
+  expect(drawn("ltr")).not.toContain("transform");
 });

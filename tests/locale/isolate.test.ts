@@ -4,6 +4,7 @@ import { newHoles } from "#compose/holes.js";
 import { lineOf } from "#compose/inlines.js";
 import { wordsOf } from "#handout/walk.js";
 import { isolated } from "#locale/isolate.js";
+import { numbersOf } from "#locale/numbers.js";
 
 const bidi = (bidiFactory as unknown as () => Bidi)();
 const seen = (text: string) =>
@@ -32,4 +33,22 @@ it("bold ends where Chinese ends it, with no space after", () => {
   const line = lineOf(`**下次用药：**${holes.inline({ kind: "text", text: "明天" })}`, holes);
   expect(wordsOf(line)).toBe("下次用药：明天");
   expect(line[0]).toMatchObject({ strong: true });
+});
+
+// UAX #9, the examples of its section on reordering (rule L2; quoted from memory): capitals stand for letters from right to left.
+it.each([
+  ["ltr", "car means CAR.", "car means RAC."],
+  ["rtl", "car MEANS CAR.", ".RAC SNAEM car"],
+  ["ltr", "he said “THE VALUES ARE 123, 456, 789, OK”.", "he said “KO ,789 ,456 ,123 ERA SEULAV EHT”."],
+] as const)("%s: %s is seen as UAX #9 shows it", (direction, written, shown) => {
+  const hebrew = (text: string) =>
+    text.replace(/[A-Z]/g, (letter) => String.fromCharCode(0x5d0 + letter.charCodeAt(0) - 65));
+  const text = hebrew(written);
+  const order = bidi.getReorderedString(text, bidi.getEmbeddingLevels(text, direction));
+  expect(order).toBe(hebrew(shown));
+});
+
+it("an amount is one thing in a line of Arabic: its sign is not parted", () => {
+  const amount = isolated(numbersOf("ar-US").money(4800, "USD"), "rtl");
+  expect(seen(`المبلغ ${amount} اليوم`)).toContain("US$");
 });

@@ -2,7 +2,7 @@ import bidiFactory, { type Bidi } from "bidi-js";
 import fc from "fast-check";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
-import type { Handout } from "#handout/handout.js";
+import type { Figure, Handout } from "#handout/handout.js";
 import { fromStart, levelsOf, stretchesOf } from "#render/pdf/bidi.js";
 import { layout } from "#render/pdf/layout.js";
 import { renderPdf } from "#render/pdf/pdf.js";
@@ -80,6 +80,47 @@ describe("Arabic", () => {
       .flatMap((mark) => (mark.kind === "text" && /^\$(48|39|87)\.00$/.test(mark.text) ? [mark.x + mark.width] : []));
     expect(ends.length).toBe(3);
     expect(new Set(ends.map((end) => end.toFixed(3))).size).toBe(1);
+  });
+
+  it("a drawing is turned over with its page, and what stands upright is only moved", () => {
+    const square = "M0 0H10V10H0Z";
+    const figure: Figure = {
+      kind: "figure",
+      id: "two",
+      width: 300,
+      height: 20,
+      shapes: [
+        { path: square, fill: "ink" },
+        { path: square, fill: "pale", upright: 50 },
+      ],
+      labels: [{ text: "أ", x: 100, y: 10, size: 12, align: "start" }],
+      alt: "شكلان",
+      caption: [],
+    };
+    const [first] = arabic.sections;
+    if (!first) throw new Error("no section");
+    const drawn = (direction: "ltr" | "rtl") =>
+      (
+        layout({ ...arabic, direction, sections: [{ ...first, blocks: [figure] }] }, { ...paper, fonts: allFonts })
+          .value ?? []
+      )
+        .filter(({ piece }) => piece.what === "figure")
+        .flatMap(({ piece }) => piece.marks);
+    const [turned, moved, label] = drawn("rtl");
+    const [left, leftUpright, leftLabel] = drawn("ltr");
+    if (turned?.kind !== "path" || moved?.kind !== "path" || label?.kind !== "text") throw new Error("marks");
+    if (left?.kind !== "path" || leftUpright?.kind !== "path" || leftLabel?.kind !== "text") throw new Error("marks");
+    expect([turned.flipped, moved.flipped]).toEqual([true, undefined]);
+    expect(turned.x).toBeCloseTo(612 - left.x, 5);
+    // The line it stands about is as far from the right edge as it was from the left.
+    expect(612 - (moved.x + 50 * moved.scale)).toBeCloseTo(leftUpright.x + 50 * leftUpright.scale, 5);
+    expect(612 - label.x - label.width).toBeCloseTo(leftLabel.x, 5);
+  });
+
+  it("an address of several lines, each kept to itself, is read from its beginning", async () => {
+    const address = ["\u206818 Juniper Row\u2069", "\u2068Riverbend, IL 60000\u2069"];
+    const read = await readBack(bytesOf({ ...arabic, clinic: { ...arabic.clinic, address } }));
+    expect(read).toContain("18 Juniper Row, Riverbend, IL 60000");
   });
 
   it("says that it is bound and read from the right", () =>

@@ -1,3 +1,4 @@
+import bidiFactory, { type Bidi } from "bidi-js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Handout, Inline } from "#handout/handout.js";
@@ -5,6 +6,7 @@ import { renderText } from "#render/text/text.js";
 import { everyNode } from "../handouts/every-node.js";
 import { latinWords, randomHandout } from "../handouts/random.js";
 
+const bidi = (bidiFactory as unknown as () => Bidi)();
 const text = (words: string): Inline => ({ kind: "text", text: words });
 const saying = (...inlines: Inline[]): Handout => ({
   ...everyNode,
@@ -69,4 +71,27 @@ test("an address is written out where the words hide it", () => {
   const email = (words: string): Inline => ({ kind: "email", address: "desk@example.org", text: words, from: "" });
   expect(renderText(saying(email("Write to us")))).toContain("Write to us <desk@example.org>");
   expect(renderText(saying(email("desk@example.org")))).not.toContain("<desk");
+});
+
+test("a name that is parted by the end of a line is kept to itself on both", () => {
+  const name = `\u2068${"Juniper Row Animal Clinic of Riverbend ".repeat(3).trim()}\u2069`;
+  const page: Handout = {
+    ...saying(text("اتصل بعيادة "), text(name), text(" الآن.")),
+    language: "ar",
+    direction: "rtl",
+  };
+  const lines = renderText(page)
+    .split("\n")
+    .filter((line) => /Juniper Row Animal|Riverbend/.test(line) && line.includes("\u2068"));
+  expect(lines.length).toBeGreaterThan(1);
+  for (const line of lines)
+    expect([...line.matchAll(/[\u2066-\u2068]/g)].length).toBe([...line.matchAll(/\u2069/g)].length);
+});
+
+test("each line of a page from right to left runs that way, whatever is on it (UAX #9, P2 and P3)", () => {
+  const page: Handout = { ...saying(text("\u2068555-0142\u2069")), language: "ar", direction: "rtl" };
+  const lines = renderText(page)
+    .split("\n")
+    .filter((line) => line !== "");
+  expect(lines.filter((line) => bidi.getEmbeddingLevels(line).paragraphs[0]?.level !== 1)).toEqual([]);
 });

@@ -4,22 +4,21 @@ const close = "\u2069";
 const rightToLeftMark = "\u200f";
 
 /**
- * Lines that a reader's program takes for paragraphs of their own (UAX #9, P1): what one line keeps to itself is closed at its
- * end and opened again on the next. On a page from right to left each begins with a mark, so that a line of nothing but a
- * name or a number runs the way the page does.
+ * The lines of one text. A reader's program takes each for a paragraph of its own (UAX #9, P1): what a line keeps to itself is
+ * closed at its end and opened again on the next.
  */
-export function asParagraphs(text: string, direction: "ltr" | "rtl"): string {
+export function asParagraphs(lines: readonly string[]): string[] {
   let kept: string[] = [];
-  return text
-    .split("\n")
-    .map((line) => {
-      const before = kept.join("");
-      for (const sign of line) {
-        if (open.test(sign)) kept = [...kept, sign];
-        else if (sign === close) kept = kept.slice(0, -1);
-      }
-      if (line === "") return line;
-      return (direction === "rtl" ? rightToLeftMark : "") + before + line + close.repeat(kept.length);
-    })
-    .join("\n");
+  return lines.map((line) => {
+    const before = kept.join("");
+    for (const sign of line) {
+      if (open.test(sign)) kept = [...kept, sign];
+      else if (sign === close) kept = kept.slice(0, -1);
+    }
+    return before + line + close.repeat(kept.length);
+  });
 }
+
+/** On a page from right to left each line begins so, that one of nothing but a name or a number runs the way the page does. */
+export const inDirection = (text: string, direction: "ltr" | "rtl"): string =>
+  direction === "rtl" ? text.replace(/^(?=.)/gm, rightToLeftMark) : text;

@@ -1,7 +1,7 @@
 import type { Handout } from "#handout/handout.js";
 import { section, underlined } from "./blocks.js";
 import { words } from "./inline.js";
-import { asParagraphs } from "./isolates.js";
+import { inDirection } from "./isolates.js";
 import { tidy, wrap } from "./wrap.js";
 
 /** The handout as plain text for an e-mail or a screen reader: lines of at most 72 columns that end in LF. */
@@ -28,5 +28,5 @@ export const renderText = ({
     ...urgentFirst.map((node) => `\n${section(node)}`),
     `\n${lines([clinic.name, ...clinic.address])}`,
   ];
-  return `${asParagraphs(parts.filter((part) => part !== "").join("\n\n"), direction)}\n`;
+  return `${inDirection(parts.filter((part) => part !== "").join("\n\n"), direction)}\n`;
 };

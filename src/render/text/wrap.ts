@@ -1,4 +1,5 @@
 import wrapAnsi from "wrap-ansi";
+import { asParagraphs } from "./isolates.js";
 
 /** Columns of a line of plain text in an e-mail (RFC 3676 asks for at most 78), with room left to be quoted. */
 const columns = 72;
@@ -19,9 +20,8 @@ const counted = /(\d) (?=\p{L}{1,3}(?![\p{L}]))/gu;
 /** Lines of at most 72 columns. `mark` stands before the first; the others begin under its words. */
 export const wrap = (words: string, mark = ""): string => {
   const indent = " ".repeat(mark.length);
-  return wrapAnsi(words.replace(counted, `$1${glue}`), columns - mark.length, { hard: true })
-    .replaceAll(glue, " ")
-    .split("\n")
+  const wrapped = wrapAnsi(words.replace(counted, `$1${glue}`), columns - mark.length, { hard: true });
+  return asParagraphs(wrapped.replaceAll(glue, " ").split("\n"))
     .map((line, index) => `${index === 0 ? mark : indent}${line}`.trimEnd())
     .join("\n");
 };
