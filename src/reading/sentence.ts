@@ -33,7 +33,7 @@ export function faultsOf(sentence: Sentence, rule: ReadingRule, { terms, names }
   const { text, section, at } = sentence;
   const words = wordsIn(text, language).length;
   const { most } = rule.sentence;
-  const passive = passiveIn(text, language, rule.passive);
+  const passive = rule.passive && passiveIn(text, language, rule.passive);
   return [
     ...(words > most ? [problem("sentence-long", at, { sentence: text, section, words, most })] : []),
     ...(words >= fewestWords ? tooHard(sentence, rule, names) : []),

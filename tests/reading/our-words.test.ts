@@ -23,7 +23,7 @@ function messages(language: string): [string, string][] {
   return namespaces.flatMap((name) => flat(JSON.parse(readFileSync(`locales/${language}/${name}.json`, "utf8")), name));
 }
 
-it.each(rules)("no sentence of ours is long, hard or passive in $language", (rule) => {
+it.each(rules.filter(({ passive }) => passive))("no sentence of ours is long, hard or passive in $language", (rule) => {
   const glossary = glossaryOf(rows, rule.language);
   const all = messages(rule.language);
   const explained = explainedIn(

