@@ -1,5 +1,6 @@
 import type { Told } from "#compute/facts.js";
 import type { Inline } from "#handout/handout.js";
+import { isolated } from "#locale/isolate.js";
 import { matchLanguage } from "#locale/match.js";
 import { problem } from "#problems/problem.js";
 import type { Page } from "./page.js";
@@ -18,7 +19,7 @@ export function toldOn(page: Page, told: Told, owner: unknown): Inline[] {
     page.report(problem("reason-not-translated", page.origins.place(owner), { language: asked }));
   }
   const words = page.voice.mark(own ? "own-words" : "not-translated", told[found] ?? "");
-  return wordsIn(found, words, language);
+  return wordsIn(found, isolated(words, page.voice.direction), language);
 }
 
 /** Words in their own language, marked where it is not the page's. */
