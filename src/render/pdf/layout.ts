@@ -5,9 +5,9 @@ import { type Faces, type FontBytes, facesOf } from "./faces.js";
 import { mirroredPiece } from "./mirror.js";
 import { openingPieces } from "./opening.js";
 import type { PlacedPiece } from "./piece.js";
-import { place } from "./place.js";
+import { placeUrgent } from "./place-urgent.js";
 import { runningPieces } from "./running.js";
-import { sectionPieces, urgentFirst } from "./section.js";
+import { isUrgent, sectionPieces } from "./section.js";
 import { settingOf } from "./setting.js";
 import { type Paper, type Sheet, sheetOf } from "./sheet.js";
 import { tag } from "./tag.js";
@@ -27,11 +27,11 @@ export function layoutOn(sheet: Sheet, faces: Faces, handout: Handout): Outcome<
     problems.push(found),
   );
   const document = tag("Document", null);
-  const pieces = [
-    ...openingPieces(handout, document, setting),
-    ...urgentFirst(handout.sections).flatMap((section) => sectionPieces(section, document, setting)),
-  ];
-  const placed = place(pieces, { ...sheet.top, bottom: sheet.bottom });
+  const piecesOf = (some: Handout["sections"]) => some.flatMap((section) => sectionPieces(section, document, setting));
+  const { sections } = handout;
+  const urgent = [...openingPieces(handout, document, setting), ...piecesOf(sections.filter(isUrgent))];
+  const rest = piecesOf(sections.filter((section) => !isUrgent(section)));
+  const placed = placeUrgent(urgent, rest, { ...sheet.top, bottom: sheet.bottom });
   for (const { y, piece } of placed) {
     if (y + piece.height > sheet.bottom) problems.push(problem("taller-than-page", placeOf({}), { part: piece.what }));
   }

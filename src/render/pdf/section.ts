@@ -9,10 +9,7 @@ import { type Tag, type TagType, tag } from "./tag.js";
 import { plain } from "./words.js";
 
 /** What cannot wait is printed first, the rest in the order of the handout. */
-export const urgentFirst = (sections: Section[]): Section[] => [
-  ...sections.filter(({ weight }) => weight === "urgent"),
-  ...sections.filter(({ weight }) => weight !== "urgent"),
-];
+export const isUrgent = ({ weight }: Section): boolean => weight === "urgent";
 
 /**
  * A section under its rule, its title in the side column beside the first words (in large print, above them). A section
@@ -22,7 +19,7 @@ export const urgentFirst = (sections: Section[]): Section[] => [
 export function sectionPieces(section: Section, parent: Tag, setting: Setting): Piece[] {
   const { sheet } = setting;
   const { step } = sheet;
-  const urgent = section.weight === "urgent";
+  const urgent = isUrgent(section);
   const owner = tag("Sect", parent);
   const thickness = urgent ? 3 : 0.75;
   const opening: Piece = {

@@ -1,0 +1,17 @@
+import type { Piece, PlacedPiece } from "./piece.js";
+import { type Frame, place } from "./place.js";
+
+/** How much of the white between the pieces is kept, most first: below a third the eye no longer parts them. */
+const whites = [1, 0.8, 0.6, 0.4];
+
+/**
+ * Places a handout whose first pieces are urgent: they stand on page one, with less white between them where it takes that.
+ * Where no white would do, nothing is drawn together.
+ */
+export function placeUrgent(urgent: Piece[], rest: Piece[], frame: Frame): PlacedPiece[] {
+  const white = whites.find((kept) => place(closer(urgent, kept), frame).every(({ page }) => page === 0)) ?? 1;
+  return place([...closer(urgent, white), ...rest], frame);
+}
+
+const closer = (pieces: Piece[], kept: number): Piece[] =>
+  kept === 1 ? pieces : pieces.map((piece) => ({ ...piece, before: piece.before * kept }));
