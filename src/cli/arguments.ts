@@ -51,3 +51,10 @@ export function plansArgument(given: string, before: readonly string[] = []): st
   if (plans.includes("-") && plans.length > 1) throw new InvalidArgumentError("- stands alone, without other plans.");
   return plans;
 }
+
+/** How many at once, from 1 to 64. */
+export function jobsArgument(given: string): number {
+  if (!/^\d{1,2}$/.test(given) || Number(given) < 1 || Number(given) > 64)
+    throw new InvalidArgumentError("Write a number from 1 to 64.");
+  return Number(given);
+}

@@ -1,36 +1,97 @@
-import { join } from "node:path";
+import { mkdir } from "node:fs/promises";
+import { dirname, join } from "node:path";
 import { languages, speaks } from "#index.js";
-import { writeWhole } from "#io/write-whole.js";
-import { type Settled, settle } from "#problems/settle.js";
-import { type Case, readCases } from "./case.js";
+import { addToLedger, readLedger } from "#io/ledger.js";
+import { readLines } from "#io/read-lines.js";
+import { type Builder, type Built, builder, type Task } from "./build-task.js";
 import { type Desk, openDesk } from "./desk.js";
-import { draw } from "./draw.js";
-import { type ExitCode, exitCodeOf } from "./exit-code.js";
+import type { ExitCode } from "./exit-code.js";
+import { inOrder } from "./in-order.js";
 import type { BuildOptions } from "./options.js";
 import { outFolders } from "./out-folders.js";
-import { packageOf } from "./package.js";
-import { printable } from "./printable.js";
-import { report } from "./report.js";
+import { broken, poolOf } from "./pool.js";
+import { progressLine } from "./progress-line.js";
 import { count, noPlans, sum } from "./tally.js";
-import { verdictLine, verdictOn } from "./verdict.js";
 
 /** Ends the command with a message: bad usage that shows only once all that ships is known. */
 type Refuse = (message: string) => never;
 
-/** Builds the package of each plan. */
+/** What a batch has done so far, a line a plan: a run that was killed goes on from it. It names files and holds no words. */
+const journalName = ".hearthsheet-batch.jsonl";
+
+/**
+ * Builds the package of each plan: several at once where there are jobs, told in the order of the plans. A plan that cannot be
+ * built, or breaks its worker, stops no other.
+ */
 export async function buildPlans(plans: readonly string[], options: BuildOptions, refuse: Refuse): Promise<ExitCode> {
   const desk = await openDesk(options);
   refuseUnknown(options.language, desk, refuse);
-  const folders = outFolders(plans);
+  const { jobs = 1, resume = false, out } = options;
+  const isBatch = plans.length > 1 || plans[0] === "-";
+  const journal = join(out, journalName);
+  const done = resume ? doneBefore(await readLedger(journal)) : new Map<string, string>();
+  const pool = isBatch && jobs > 1 ? poolOf(jobs) : null;
+  const here = builder(desk);
+  const build: Builder = pool?.build ?? (isBatch ? (task) => here(task).catch((error) => broken(task, error)) : here);
+
   let tally = noPlans;
-  for await (const one of readCases(plans, options.today)) {
-    const folder = join(options.out, folders.get(one.name) ?? one.name.replace(/^-:/, "line-"));
-    if (plans.length > 1)
-      desk.terminal.progress(`${tally.ready + tally.stopped + 1}/${plans.length} ${printable(one.name)}`);
-    tally = count(tally, one, await buildOne(desk, one, folder, options));
+  const started = Date.now();
+  try {
+    // A few more than are being built wait ready, and no more: however many plans there are, memory stays as it is.
+    for await (const built of inOrder(tasks(plans, options, done), build, pool ? 2 * jobs : 1)) {
+      for (const { to, line } of built.said) desk.terminal[to](line);
+      tally = count(tally, built, built.code);
+      if (isBatch && built.code === 0 && !built.skipped) await note(journal, built);
+      if (isBatch)
+        desk.terminal.progress(progressLine(tally, plans, (Date.now() - started) / 1000, desk.terminal.width));
+    }
+  } finally {
+    await pool?.close();
   }
   sum(desk, tally);
   return tally.code;
+}
+
+async function* tasks(
+  plans: readonly string[],
+  options: BuildOptions,
+  done: ReadonlyMap<string, string>,
+): AsyncGenerator<Task> {
+  const folders = outFolders(plans);
+  const task = (name: string, folder: string): Task => ({
+    name,
+    options,
+    from: dirname(name),
+    folder: join(options.out, folder),
+    before: done.get(name) ?? null,
+    line: 1,
+    source: null,
+  });
+  for (const plan of plans) {
+    if (plan !== "-") yield task(plan, folders.get(plan) ?? "");
+    else
+      for await (const { line, source } of readLines(process.stdin, plan))
+        yield { ...task(`-:${line}`, `line-${line}`), from: ".", line, source };
+  }
+}
+
+/** By the name of a plan, what it was built from. A line that was torn by the kill says nothing. */
+function doneBefore(lines: readonly string[]): Map<string, string> {
+  return new Map(
+    lines.flatMap((line): [string, string][] => {
+      try {
+        const { plan, from } = JSON.parse(line);
+        return [[String(plan), String(from)]];
+      } catch {
+        return [];
+      }
+    }),
+  );
+}
+
+async function note(journal: string, { name, from }: Built): Promise<void> {
+  await mkdir(dirname(journal), { recursive: true });
+  await addToLedger(journal, { plan: name, from });
 }
 
 /** A language that was asked for by hand is built, or it is an error: never quietly another. */
@@ -39,37 +100,4 @@ function refuseUnknown(asked: readonly string[], { house }: Desk, refuse: Refuse
   if (unknown === undefined) return;
   const have = languages(house).map(({ tag }) => tag);
   refuse(`error: there are no words in the language '${unknown}'. There are: ${have.join(", ")}.`);
-}
-
-async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOptions): Promise<ExitCode> {
-  const { format, largePrint: large = false, language, only, paper, proof, staffLanguage: staffToo } = options;
-  const drawn = await draw(one, desk.house, {
-    formats: format,
-    large,
-    languages: language,
-    paper,
-    document: only,
-    staffToo,
-    proof,
-    reviews: one.reviews,
-  });
-  const settled = settle(drawn.problems, [...(one.plan.value?.allow ?? []), ...options.allow]);
-  report(desk, one, settled);
-  if (!drawn.value || settled.open.length > 0) return tell(desk, one, settled, []);
-
-  const files = await packageOf({ ...drawn.value, texts: one.texts, reviews: one.reviews, settled }, desk.house);
-  const written = await writeWhole(folder, files);
-  const { open, notes } = settle(written.problems, []);
-  report(desk, { ...one, texts: [] }, { open, allowed: [], notes });
-  return tell(desk, one, { ...settled, open }, written.value ?? []);
-}
-
-/** Names the files written, or says why there are none. */
-function tell(desk: Desk, one: Case, settled: Settled, written: readonly string[]): ExitCode {
-  const { json, terminal } = desk;
-  const verdict = verdictOn(settled);
-  if (json) terminal.out(JSON.stringify({ plan: one.name, ...verdict, written }));
-  else if (verdict.ready) for (const path of written) terminal.out(printable(path));
-  else terminal.err(verdictLine(desk, one, verdict));
-  return exitCodeOf(settled.open);
 }

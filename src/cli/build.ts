@@ -1,5 +1,5 @@
 import { Command, Option } from "commander";
-import { formats, formatsArgument, languageArgument, plansArgument } from "./arguments.js";
+import { formats, formatsArgument, jobsArgument, languageArgument, plansArgument } from "./arguments.js";
 import type { ExitCode } from "./exit-code.js";
 import { type BuildOptions, planOptions } from "./options.js";
 
@@ -29,8 +29,13 @@ Problems go to standard error, as hearthsheet check tells them, and the path of 
 file written to standard output. With --json both are JSON Lines; a result is:
   {plan, ready, stop, ask, note, allowed, written}
 
+Many plans: --jobs builds several at once and tells of them in their order. A plan that
+cannot be built stops no other. After a kill, --resume goes on where the run ended: what
+was built is kept in DIR/.hearthsheet-batch.jsonl, by file name and hash.
+
 Examples:
   hearthsheet build rex/plan.yaml --out out
+  hearthsheet build */plan.yaml --out out --jobs 4 --resume
   hearthsheet build rex/plan.yaml --out out --language en --language es --paper a4
   hearthsheet build */plan.yaml --out out --format pdf
   hearthsheet build rex/plan.yaml --out out --only estimate
@@ -57,6 +62,8 @@ export const buildCommand = (done: (code: ExitCode) => void): Command => {
     .addOption(new Option("--paper <size>", "the size of the page (default: the clinic's)").choices(["letter", "a4"]))
     .addOption(new Option("--only <part>", "build this part alone, as a page of its own").choices(["estimate"]))
     .option("--staff-language", "the e-mail says it in the staff's language too")
+    .addOption(new Option("-j, --jobs <n>", "build so many plans at once").argParser(jobsArgument).default(1))
+    .option("--resume", "leave out what an earlier run built from the same plan, profile and flags")
     .option("--watch", "build one plan again each time it is saved")
     .option("--open", "with --watch: show its page in a browser, on this machine alone")
     .option("--proof", "also a proof for your staff: the owner's words beside those of your language")

@@ -17,6 +17,8 @@ export type BuildOptions = PlanOptions & {
   only?: RenderOptions["document"];
   largePrint?: boolean;
   watch?: boolean;
+  jobs?: number;
+  resume?: boolean;
   open?: boolean;
   staffLanguage?: boolean;
   proof?: boolean;

@@ -1,6 +1,5 @@
 import { explain } from "#index.js";
 import { problem } from "#problems/problem.js";
-import type { Case } from "./case.js";
 import type { Desk } from "./desk.js";
 import { type ExitCode, worse } from "./exit-code.js";
 
@@ -9,7 +8,7 @@ export type Tally = { ready: number; stopped: number; code: ExitCode; language: 
 
 export const noPlans: Tally = { ready: 0, stopped: 0, code: 0, language: "en" };
 
-export const count = (tally: Tally, { language }: Case, code: ExitCode): Tally => ({
+export const count = (tally: Tally, { language }: { language: string }, code: ExitCode): Tally => ({
   ready: tally.ready + (code === 0 ? 1 : 0),
   stopped: tally.stopped + (code === 0 ? 0 : 1),
   code: worse(tally.code, code),

@@ -12,14 +12,17 @@ export type Terminal = {
   style: (style: Style, text: string) => string;
   /** Columns of err. */
   width: number;
+  /** Whether err shows colour. */
+  colour: boolean;
 };
 
 const eraseLine = "\r\u001b[K";
 
-export function terminal(): Terminal {
+/** look: what is known of the terminal already, where this thread cannot see it. */
+export function terminal(look: Partial<Pick<Terminal, "width" | "colour">> = {}): Terminal {
   const { stdout, stderr, env } = process;
-  const colour = stderr.isTTY && !env["NO_COLOR"] && env["TERM"] !== "dumb";
-  const width = Math.max(40, stderr.columns ?? 140);
+  const colour = look.colour ?? Boolean(stderr.isTTY && !env["NO_COLOR"] && env["TERM"] !== "dumb");
+  const width = look.width ?? Math.max(40, stderr.columns ?? 140);
   let passing = "";
   const clear = () => {
     if (passing !== "") stderr.write(eraseLine);
@@ -42,5 +45,6 @@ export function terminal(): Terminal {
     },
     style: (style, text) => (colour ? styleText(style, text, { validateStream: false }) : text),
     width,
+    colour,
   };
 }

@@ -121,6 +121,7 @@ export async function send(folder: string, names: readonly string[], options: Pa
       said.err += `${line}\n`;
     },
     progress: () => {},
+    colour: false,
     style: (_, text) => text,
     width: 80,
   };
