@@ -28,6 +28,7 @@ export async function buildPlans(plans: readonly string[], options: BuildOptions
   refuseUnknown(options.language, desk, refuse);
   const { jobs = 1, resume = false, out } = options;
   const isBatch = plans.length > 1 || plans[0] === "-";
+  const keeps = isBatch && (jobs > 1 || resume);
   const journal = join(out, journalName);
   const done = resume ? doneBefore(await readLedger(journal)) : new Map<string, string>();
   const pool = isBatch && jobs > 1 ? poolOf(jobs) : null;
@@ -41,7 +42,7 @@ export async function buildPlans(plans: readonly string[], options: BuildOptions
     for await (const built of inOrder(tasks(plans, options, done), build, pool ? 2 * jobs : 1)) {
       for (const { to, line } of built.said) desk.terminal[to](line);
       tally = count(tally, built, built.code);
-      if (isBatch && built.code === 0 && !built.skipped) await note(journal, built);
+      if (keeps && built.code === 0 && !built.skipped) await note(journal, built);
       if (isBatch)
         desk.terminal.progress(progressLine(tally, plans, (Date.now() - started) / 1000, desk.terminal.width));
     }

@@ -31,7 +31,7 @@ file written to standard output. With --json both are JSON Lines; a result is:
 
 Many plans: --jobs builds several at once and tells of them in their order. A plan that
 cannot be built stops no other. After a kill, --resume goes on where the run ended: what
-was built is kept in DIR/.hearthsheet-batch.jsonl, by file name and hash.
+was built with either is kept in DIR/.hearthsheet-batch.jsonl, by file name and hash.
 
 Examples:
   hearthsheet build rex/plan.yaml --out out

@@ -2,7 +2,7 @@ import { Command } from "commander";
 
 const manual = `
 Give the schema to your editor, and it completes and checks a plan while you write.
-hearthsheet new puts it beside the clinic profile, and names it in each plan's first line.
+hearthsheet new puts it beside the clinic profile and names it in each first line.
 
 Examples:
   hearthsheet schema > plan.schema.json
