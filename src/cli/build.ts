@@ -12,9 +12,9 @@ Files written:
   rechecks.ics                             the visits, for the owner's calendar
   handout.eml                              the e-mail to the owner, a draft, with the
                                            papers attached: --format eml, or with others
-  proof.pdf, proof.html                    with --proof, and for the clinic alone: what the
-                                           owner reads beside the same in the language of
-                                           your staff, line by line, with who has read it
+  proof.pdf, proof.html                    with --proof, for the clinic alone: what the
+                                           owner reads beside the same in the language
+                                           of your staff, with who has read it
   record.json                              what was handed over: the plan's hash, the
                                            problems and reasons, each file's SHA-256
 One plan goes straight into DIR; of several, each goes into a folder of DIR named
