@@ -11,8 +11,9 @@ const arrows = {
   render: ["handout", "problems"],
   reading: ["handout", "tables", "problems"],
   send: ["problems"],
+  journal: ["problems"],
   io: ["problems"],
-  cli: ["index.ts", "io", "problems", "send"],
+  cli: ["index.ts", "io", "journal", "problems", "send"],
 };
 // A package with a strong opinion lives in one folder.
 const homes = { yaml: "plan", handlebars: "compose", pdfkit: "render/pdf" };

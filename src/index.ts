@@ -38,7 +38,6 @@ export { staffLanguage } from "#plan/staff-language.js";
 export type { Source } from "#plan/text-of.js";
 export { mergeVisit } from "#plan/visit-entry.js";
 export { type Reason, settle } from "#problems/settle.js";
-export { reviseEvents } from "#render/calendar/revise.js";
 export { renderRecord as record } from "#render/record/record.js";
 export type { Choices, ClinicReview, Document, Edit, Facts, Handout, Outcome, Plan, Problem, Reading };
 
@@ -176,18 +175,23 @@ const renderers: Record<Format, Renderer> = {
   },
   async ics(handout) {
     const calendar = await calendarOf(handout);
-    return calendar === undefined ? { value: [], problems: [] } : file("rechecks.ics", calendar);
+    if (calendar === undefined) return { value: [], problems: [] };
+    const { renderCancelled } = await import("#render/calendar/calendar.js");
+    const cancelled = renderCancelled(handout);
+    return both(file("rechecks.ics", calendar), cancelled === null ? null : file("cancelled.ics", cancelled));
   },
   async eml(handout, house, options) {
     const attached = await render(handout, house, { ...options, formats: ["pdf", "html", "ics"] });
     if (!attached.value) return attached;
     const bytesOf = (suffix: string) => attached.value?.find(({ name }) => name.endsWith(suffix))?.bytes ?? null;
-    const calendar = bytesOf(".ics");
+    const calendar = bytesOf("rechecks.ics");
+    const cancelled = bytesOf("cancelled.ics");
     const { renderEmail } = await import("#render/email/email.js");
     const { value, problems } = await renderEmail(handout, {
       pdf: bytesOf(".pdf"),
       html: bytesOf(".html"),
       calendar: calendar && new TextDecoder().decode(calendar),
+      cancelled,
     });
     const { document = "handout" } = options;
     return { value: value && [{ name: `${document}.eml`, bytes: value }], problems };
@@ -200,6 +204,11 @@ async function calendarOf(handout: Handout): Promise<string | undefined> {
   const { renderCalendar } = await import("#render/calendar/calendar.js");
   return renderCalendar(handout);
 }
+
+const both = (one: Outcome<OutputFile[]>, other: Outcome<OutputFile[]> | null): Outcome<OutputFile[]> => ({
+  value: [...(one.value ?? []), ...(other?.value ?? [])],
+  problems: [],
+});
 
 const file = (name: string, text: string): Outcome<OutputFile[]> => ({
   value: [{ name, bytes: new TextEncoder().encode(text) }],

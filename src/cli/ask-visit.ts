@@ -14,16 +14,27 @@ const choices = {
 const colours = ["pink", "red", "pale", "yellow", "grey", "black"];
 const at = { file: "", line: 1, column: 1, length: 1 };
 
+/** Where questions are asked and answered. */
+export type Screen = { input: NodeJS.ReadStream; output: NodeJS.WriteStream };
+
 /** Asks on the terminal what was seen, done and decided; where there is none, nothing was entered. */
-export async function askVisit({ house }: Desk): Promise<Record<string, unknown>> {
-  if (!process.stdin.isTTY || !process.stderr.isTTY) return {};
-  const output = process.stderr;
+export async function askVisit(
+  { house }: Desk,
+  { input, output }: Screen = { input: process.stdin, output: process.stderr },
+): Promise<Record<string, unknown>> {
+  if (!input.isTTY || !output.isTTY) return {};
   const ask = (field: string) => explain(problem("revise-ask", at, { context: field }), house, deskLanguage()).what;
-  const line = (field: string) => () => text({ message: ask(field), output });
+  const line = (field: string) => () => text({ message: ask(field), input, output });
   const one = (field: keyof typeof choices) => () =>
-    select({ message: ask(field), options: choices[field].map((value) => ({ value })), output });
+    select({ message: ask(field), options: choices[field].map((value) => ({ value })), input, output });
   const many = () =>
-    multiselect({ message: ask("tissue"), options: colours.map((value) => ({ value })), required: false, output });
+    multiselect({
+      message: ask("tissue"),
+      options: colours.map((value) => ({ value })),
+      required: false,
+      input,
+      output,
+    });
   const answers = await group(
     {
       at: line("at"),
@@ -36,6 +47,7 @@ export async function askVisit({ house }: Desk): Promise<Record<string, unknown>
       did: line("did"),
       decided: one("decided"),
       weight: line("weight"),
+      charged: line("charged"),
       paid: line("paid"),
     },
     { onCancel: () => process.exit(2) },

@@ -1,17 +1,24 @@
+import type { Outcome } from "#index.js";
 import { writeWhole } from "#io/write-whole.js";
 import { type Settled, settle } from "#problems/settle.js";
 import type { Case } from "./case.js";
+import { canKeep } from "./case-folder.js";
 import type { Desk } from "./desk.js";
 import { draw } from "./draw.js";
 import { type ExitCode, exitCodeOf } from "./exit-code.js";
+import { follow } from "./follow.js";
+import { type KeptBuild, keepBuild } from "./keep-build.js";
 import type { BuildOptions } from "./options.js";
 import { packageOf } from "./package.js";
 import { printable } from "./printable.js";
 import { report } from "./report.js";
 import { verdictLine, verdictOn } from "./verdict.js";
 
+/** out: where the package goes; kept: the case folder it is kept in, if it is. */
+type Places = { out: string; kept: string | null };
+
 /** Draws one plan and writes its package into a folder; says at the desk what came of it. */
-export async function buildOne(desk: Desk, one: Case, folder: string, options: BuildOptions): Promise<ExitCode> {
+export async function buildOne(desk: Desk, one: Case, places: Places, options: BuildOptions): Promise<ExitCode> {
   const { format, largePrint: large = false, language, only, paper, proof, staffLanguage: staffToo } = options;
   const drawn = await draw(one, desk.house, {
     formats: format,
@@ -21,17 +28,28 @@ export async function buildOne(desk: Desk, one: Case, folder: string, options: B
     document: only,
     staffToo,
     proof,
-    reviews: one.reviews,
+    reviews: one.reviews.reviews,
   });
   const settled = settle(drawn.problems, [...(one.plan.value?.allow ?? []), ...options.allow]);
   report(desk, one, settled);
   if (!drawn.value || settled.open.length > 0) return tell(desk, one, settled, []);
 
-  const files = await packageOf({ ...drawn.value, texts: one.texts, reviews: one.reviews, settled }, desk.house);
-  const written = await writeWhole(folder, files);
-  const { open, notes } = settle(written.problems, []);
+  const contents = { ...drawn.value, texts: one.texts, reviews: one.reviews.reviews, settled };
+  const files = await packageOf(contents, desk.house);
+  const { value, problems } = await handOver(desk, { one, ...drawn.value, files, options }, places);
+  const { open, notes } = settle(problems, []);
   report(desk, { ...one, texts: [] }, { open, allowed: [], notes });
-  return tell(desk, one, { ...settled, open }, written.value ?? []);
+  return tell(desk, one, { ...settled, open }, value ?? []);
+}
+
+/** Nothing is handed out that its case folder could not take, and nothing is kept that was not handed out. */
+async function handOver({ house }: Desk, build: KeptBuild, { out, kept }: Places): Promise<Outcome<string[]>> {
+  if (kept === null) return writeWhole(out, build.files);
+  const written = await follow(await canKeep(kept, build.facts.caseId), () => writeWhole(out, build.files));
+  return follow(written, async (paths) => {
+    const { value, problems } = await keepBuild(kept, house, build);
+    return { value: value && paths, problems };
+  });
 }
 
 /** Names the files written, or says why there are none. */

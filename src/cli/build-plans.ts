@@ -64,6 +64,7 @@ async function* tasks(
     options,
     from: dirname(name),
     folder: join(options.out, folder),
+    kept: options.case === undefined ? null : join(options.case, folder),
     before: done.get(name) ?? null,
     line: 1,
     source: null,

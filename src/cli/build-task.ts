@@ -12,12 +12,13 @@ import type { BuildOptions } from "./options.js";
 
 /**
  * One plan to build; plain data, so that it can go to another thread. from: the folder it was written in; folder: where its
- * package goes; before: what an earlier run built it from; source: a line of a stream, or null for the file of its name.
+ * package goes; kept: the case folder it is kept in, if it is; before: what an earlier run built it from; source: a line of a stream, or null for the file of its name.
  */
 export type Task = {
   name: string;
   from: string;
   folder: string;
+  kept: string | null;
   line: number;
   source: Outcome<Source> | null;
   before: string | null;
@@ -38,7 +39,7 @@ export type Builder = (task: Task) => Promise<Built>;
 /** Builds at a desk, and keeps what is said for whoever prints it. */
 export const builder =
   (desk: Pick<Desk, "house" | "json" | "terminal">): Builder =>
-  async ({ name, from: written, folder, line, source, before, options }) => {
+  async ({ name, from: written, folder, kept, line, source, before, options }) => {
     const said: Built["said"] = [];
     const quiet = {
       out: (line: string) => said.push({ to: "out", line }),
@@ -48,7 +49,12 @@ export const builder =
     const from = hashOf(read, options, await version());
     const made = { name, language: read.language, from, said };
     if (from === before && (await isThere(join(folder, "record.json")))) return { ...made, code: 0, skipped: true };
-    const code = await buildOne({ ...desk, terminal: { ...desk.terminal, ...quiet } } as Desk, read, folder, options);
+    const code = await buildOne(
+      { ...desk, terminal: { ...desk.terminal, ...quiet } } as Desk,
+      read,
+      { out: folder, kept },
+      options,
+    );
     return { ...made, code, skipped: false };
   };
 

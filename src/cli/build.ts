@@ -10,6 +10,7 @@ Files written:
   messages.txt                             the three things to know now, as short
                                            messages, only with --format sms
   rechecks.ics                             the visits, for the owner's calendar
+  cancelled.ics                            those of an earlier paper that will not be
   handout.eml                              the e-mail to the owner, a draft, with the
                                            papers attached: --format eml, or with others
   proof.pdf, proof.html                    with --proof, for the clinic alone: what the
@@ -33,9 +34,14 @@ Many plans: --jobs builds several at once and tells of them in their order. A pl
 cannot be built stops no other. After a kill, --resume goes on where the run ended: what
 was built with either is kept in DIR/.hearthsheet-batch.jsonl, by file name and hash.
 
+With --case each build is kept for good: the plan and all it was made from, the files,
+and a line in a journal that is only ever added to. hearthsheet history tells it,
+hearthsheet verify builds it again. Of several plans each has a folder of its own.
+
 Examples:
   hearthsheet build rex/plan.yaml --out out
   hearthsheet build */plan.yaml --out out --jobs 4 --resume
+  hearthsheet build rex/plan.yaml --out out --case cases/rex
   hearthsheet build rex/plan.yaml --out out --language en --language es --paper a4
   hearthsheet build */plan.yaml --out out --format pdf
   hearthsheet build rex/plan.yaml --out out --only estimate
@@ -67,6 +73,7 @@ export const buildCommand = (done: (code: ExitCode) => void): Command => {
     .option("--watch", "build one plan again each time it is saved")
     .option("--open", "with --watch: show its page in a browser, on this machine alone")
     .option("--proof", "also a proof for your staff: the owner's words beside those of your language")
+    .addOption(new Option("--case <dir>", "keep what was handed over in this folder, one a case"))
     .option("--large-print", "larger letters, for a reader who needs them")
     .addHelpText("after", manual)
     .action(async (plans: string[], options: BuildOptions) => {

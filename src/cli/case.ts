@@ -1,7 +1,6 @@
 import { createHash } from "node:crypto";
 import { dirname, isAbsolute, join } from "node:path";
 import {
-  type ClinicReview,
   clinicPath,
   type Outcome,
   type Plan,
@@ -15,7 +14,7 @@ import { readLines } from "#io/read-lines.js";
 import { readSource } from "#io/read-source.js";
 import { placeOf } from "#problems/place.js";
 import { type Problem, problem } from "#problems/problem.js";
-import { clinicReviewsIn } from "./clinic-reviews.js";
+import { clinicReviewsIn, noReviews, type Reviews } from "./clinic-reviews.js";
 
 /** A source, what it is, and where its first line stands on the user's side: a line of a stream has its own number. */
 export type Text = Source & { is: keyof Sources; firstLine: number };
@@ -27,12 +26,14 @@ export type Case = {
   plan: Outcome<Plan>;
   /** The revisions before it, the oldest first. */
   earlier: Plan[];
+  /** What each of them was read from: itself, its clinic profile and its price list. */
+  past: Text[][];
   /** The plan as it came, its clinic profile and its price list: to show lines of, and to keep the hash of. */
   texts: Text[];
   /** The language of the clinic's staff, as far as it is known. */
   language: string;
   /** What the clinic itself has read of the languages. */
-  reviews: ClinicReview[];
+  reviews: Reviews;
 };
 
 /** The cases the user named, one after another; "-" is one case a line of standard input. today: "2026-03-04". */
@@ -53,7 +54,10 @@ export async function readCase(
   today: string,
 ): Promise<Case> {
   if (!plan)
-    return { name, plan: { value: null, problems: unread }, earlier: [], texts: [], language: "en", reviews: [] };
+    return {
+      ...{ name, plan: { value: null, problems: unread }, earlier: [], past: [], texts: [] },
+      ...{ language: "en", reviews: noReviews },
+    };
   const clinic = await readNamed(clinicPath(plan), folder);
   const prices = await readNamed(pricesPath({ plan, clinic: clinic?.value }), clinic ? dirname(clinic.path) : folder);
   const sources = { plan, clinic: clinic?.value, prices: prices?.value };
@@ -64,20 +68,21 @@ export async function readCase(
   return {
     name,
     plan: { value: before.value && reviews && read.value, problems },
-    earlier: before.value ?? [],
+    earlier: before.value?.plans ?? [],
+    past: before.value?.texts ?? [],
     texts: [
       { ...plan, is: "plan", firstLine },
       ...(clinic?.value ? [{ ...clinic.value, is: "clinic" as const, firstLine: 1 }] : []),
       ...(prices?.value ? [{ ...prices.value, is: "prices" as const, firstLine: 1 }] : []),
     ],
     language: staffLanguage(sources) ?? "en",
-    reviews: reviews ?? [],
+    reviews: reviews ?? noReviews,
   };
 }
 
 /** The revisions before a plan, each as it was when the next was made from it. Problems: "earlier-missing", "earlier-changed". */
-async function readEarlier(plan: Plan | null, folder: string, today: string): Promise<Outcome<Plan[]>> {
-  if (!plan?.revises) return { value: [], problems: [] };
+async function readEarlier(plan: Plan | null, folder: string, today: string): Promise<Outcome<Earlier>> {
+  if (!plan?.revises) return { value: { plans: [], texts: [] }, problems: [] };
   const at = placeOf(plan.places, "revises", "plan");
   const path = isAbsolute(plan.revises.plan) ? plan.revises.plan : join(folder, plan.revises.plan);
   const source = await readSource(path);
@@ -86,8 +91,14 @@ async function readEarlier(plan: Plan | null, folder: string, today: string): Pr
     return { value: null, problems: [problem("earlier-changed", at, { path })] };
   const before = await readCase(path, source, dirname(path), 1, today);
   const unread = before.plan.value ? [] : before.plan.problems;
-  return { value: before.plan.value && [...before.earlier, before.plan.value], problems: unread };
+  const value = before.plan.value && {
+    plans: [...before.earlier, before.plan.value],
+    texts: [...before.past, before.texts],
+  };
+  return { value, problems: unread };
 }
+
+type Earlier = { plans: Plan[]; texts: Text[][] };
 
 /** A file that another names, looked for from that one's folder. path: as the user would write it. */
 type Named = { named: string; path: string; value: Source | undefined; problems: Problem[] };

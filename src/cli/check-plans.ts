@@ -23,7 +23,7 @@ export async function checkPlans(plans: readonly string[], options: CheckOptions
 async function checkOne(desk: Desk, one: Case, options: CheckOptions): Promise<ExitCode> {
   const facts = await follow(one.plan, (plan) => compute(plan, desk.house, one.earlier));
   const handout = await follow(facts, (facts) =>
-    compose(facts, desk.house, { language: facts.owner.languages, reviews: one.reviews }),
+    compose(facts, desk.house, { language: facts.owner.languages, reviews: one.reviews.reviews }),
   );
   const { value: plan } = one.plan;
   const read = options.reading && plan && handout.value ? reading(plan, handout.value, desk.house) : null;

@@ -1,3 +1,4 @@
+import { caseKinds } from "#problems/case.js";
 import { fileKinds } from "#problems/files.js";
 import type { Problem } from "#problems/problem.js";
 
@@ -6,7 +7,7 @@ export type ExitCode = 0 | 1 | 2;
 
 /** What the open problems of one plan mean for the shell. */
 export function exitCodeOf(open: readonly Problem[]): ExitCode {
-  if (open.some(({ code }) => Object.hasOwn(fileKinds, code))) return 2;
+  if (open.some(({ code }) => Object.hasOwn({ ...fileKinds, ...caseKinds }, code))) return 2;
   return open.length > 0 ? 1 : 0;
 }
 

@@ -1,5 +1,6 @@
 import PostalMime from "postal-mime";
 import { languages, type Outcome, type Problem } from "#index.js";
+import { sha256 } from "#io/case-folder.js";
 import { readPackage } from "#io/read-package.js";
 import { problem } from "#problems/problem.js";
 import { keyOf } from "#send/dispatch.js";
@@ -17,6 +18,8 @@ export type Letter = {
   caseId: string;
   revision: number;
   bytes: Uint8Array;
+  /** Of the letter as it was built. */
+  sha256: string;
 };
 
 /** The letter of a package, as its own headers tell whom it is to. */
@@ -47,6 +50,7 @@ export async function readLetter(folder: string, { house }: Desk): Promise<Outco
       caseId,
       revision,
       bytes: outgoing(built.letter),
+      sha256: sha256(built.letter),
     },
     problems: [],
   };

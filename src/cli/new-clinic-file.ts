@@ -4,6 +4,7 @@ import { isThere } from "#io/find-above.js";
 import { problem } from "#problems/problem.js";
 import { settle } from "#problems/settle.js";
 import type { Case } from "./case.js";
+import { noReviews } from "./clinic-reviews.js";
 import { openDesk } from "./desk.js";
 import type { ClinicAnswers } from "./entry/answers.js";
 import { asker, canAsk, teller } from "./entry/ask.js";
@@ -66,7 +67,11 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
     [],
   );
   const texts: Case["texts"] = [{ file: path, bytes: new TextEncoder().encode(text), is: "clinic", firstLine: 1 }];
-  report(desk, { name: path, plan: { value: null, problems }, earlier: [], texts, language, reviews: [] }, settled);
+  report(
+    desk,
+    { name: path, plan: { value: null, problems }, earlier: [], past: [], texts, language, reviews: noReviews },
+    settled,
+  );
   if (settled.open.length > 0) return 1;
 
   const unwritten = await writeFresh(path, text);

@@ -5,6 +5,7 @@ import { keep } from "#io/state.js";
 import { problem } from "#problems/problem.js";
 import { settle, subjectOf } from "#problems/settle.js";
 import type { Case } from "./case.js";
+import { noReviews } from "./clinic-reviews.js";
 import { type Desk, openDesk } from "./desk.js";
 import type { Answers } from "./entry/answers.js";
 import { asker, canAsk, teller } from "./entry/ask.js";
@@ -130,9 +131,10 @@ function settledCase(room: PlanRoom, path: string, text: string, { house }: Desk
       name: path,
       plan: { value: value?.plan ?? null, problems },
       earlier: [],
+      past: [],
       texts: [{ file: path, bytes: new TextEncoder().encode(text), is: "plan", firstLine: 1 }, ...room.texts],
       language: room.language,
-      reviews: [],
+      reviews: noReviews,
     },
     problems: [...problems, ...worded],
   };

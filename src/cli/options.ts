@@ -10,6 +10,7 @@ export type PlanOptions = { allow: Reason[]; today: string; json?: boolean };
 export type CheckOptions = PlanOptions & { reading?: boolean };
 
 export type BuildOptions = PlanOptions & {
+  case?: string;
   out: string;
   language: string[];
   format: Format[];
@@ -33,8 +34,11 @@ export type SendOptions = {
   timeout: number;
   unsure: "leave" | "resend";
   ledger?: string;
+  case: string[];
   json?: boolean;
 };
+
+export type HistoryOptions = { on?: string; json?: boolean };
 
 /** clinic: the folder of its profile. */
 export type LanguagesOptions = { clinic: string; review?: string[]; by?: string; today: string; json?: boolean };
@@ -59,7 +63,7 @@ export type ReviseFlags = Partial<
   > &
     Record<"visit" | "tissue" | "did" | "course" | "booked" | "left" | "stop" | "chargedOn", Several>
 >;
-export type ReviseOptions = PlanOptions & ReviseFlags & { from?: string };
+export type ReviseOptions = PlanOptions & ReviseFlags & { from?: string; case?: string };
 
 /** What was said of a new plan by flags. medicine, item: a line each. */
 export type NewOptions = Partial<

@@ -20,7 +20,6 @@ export async function packageOf(contents: Contents, house: House): Promise<Outpu
   const files = drawn.flatMap(({ asked, files }) =>
     drawn.length === 1 ? files : files.map(({ name, bytes }) => ({ name: `${asked}/${name}`, bytes })),
   );
-  const known = languages(house, reviews);
   const kept = record({
     version: await version(),
     caseId: facts.caseId,
@@ -28,14 +27,18 @@ export async function packageOf(contents: Contents, house: House): Promise<Outpu
     plan: text("plan") ?? { file: "", bytes: new Uint8Array() },
     clinic: text("clinic"),
     prices: text("prices"),
-    languages: drawn.map(({ language }) => ({
-      language,
-      review: reviewWords[known.find(({ tag }) => tag === language)?.state ?? "unreviewed"],
-    })),
+    languages: reviewStates(drawn, house, reviews),
     settled,
     files,
   });
   return [...files, { name: "record.json", bytes: new TextEncoder().encode(kept) }];
+}
+
+/** How far the translation of each language of a package has been read. */
+export function reviewStates(drawn: readonly Drawn[], house: House, reviews: readonly ClinicReview[]) {
+  const known = languages(house, reviews);
+  const stateOf = (language: string) => known.find(({ tag }) => tag === language)?.state ?? "unreviewed";
+  return drawn.map(({ language }) => ({ language, review: reviewWords[stateOf(language)] }));
 }
 
 const reviewWords = { original: "original", reviewed: "reviewed", unreviewed: "not reviewed" } as const;

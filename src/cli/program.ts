@@ -5,12 +5,14 @@ import { buildCommand } from "./build.js";
 import { checkCommand } from "./check.js";
 import { completionCommand } from "./completion.js";
 import type { ExitCode } from "./exit-code.js";
+import { historyCommand } from "./history.js";
 import { languagesCommand } from "./languages.js";
 import { newCommand } from "./new.js";
 import { reviseCommand } from "./revise.js";
 import { schemaCommand } from "./schema.js";
 import { sendCommand } from "./send.js";
 import { topicsCommand } from "./topics.js";
+import { verifyCommand } from "./verify.js";
 
 const manual = `
 Exit status:
@@ -47,6 +49,8 @@ export async function run(argv: readonly string[]): Promise<ExitCode> {
     reviseCommand(done),
     sendCommand(done),
     topicsCommand(done),
+    historyCommand(done),
+    verifyCommand(done),
     languagesCommand(done),
     schemaCommand(),
     aboutCommand(done),

@@ -1,12 +1,15 @@
 import { createHash } from "node:crypto";
 import { basename, dirname, join } from "node:path";
 import { compute, type Edit, editPlan, mergeVisit, revise, type Source } from "#index.js";
+import { sha256 } from "#io/case-folder.js";
 import { readSource } from "#io/read-source.js";
 import { writeNew } from "#io/write-new.js";
-import { problem } from "#problems/problem.js";
+import type { Entry } from "#journal/entry.js";
+import { type Problem, problem } from "#problems/problem.js";
 import { settle } from "#problems/settle.js";
 import { askVisit } from "./ask-visit.js";
 import { type Case, readCase } from "./case.js";
+import { addToCase, canKeep } from "./case-folder.js";
 import { type Desk, openDesk } from "./desk.js";
 import { type ExitCode, exitCodeOf } from "./exit-code.js";
 import { follow } from "./follow.js";
@@ -33,7 +36,16 @@ export async function revisePlan(path: string, options: ReviseOptions): Promise<
   const settled = settle([...unread, ...edits.problems], options.allow);
   report(desk, one, settled);
   if (!edits.value || !one.plan.value || settled.open.length > 0) return exitCodeOf(settled.open) || 1;
-  return write(desk, one, path, one.plan.value.revision + 1, edits.value);
+  const { caseId, revision } = facts.value ?? { caseId: "", revision: 0 };
+  const kept = options.case === undefined ? null : await canKeep(options.case, caseId);
+  for (const found of kept?.problems ?? []) sayer(desk)(found);
+  if (kept && !kept.value) return 2;
+  const next = await write(desk, one, path, revision + 1, edits.value);
+  if (!next) return 2;
+  if (options.case === undefined) return 0;
+  const noted = await noteVisit(options.case, { caseId, revision: revision + 1, text: next, on: options.today });
+  for (const found of noted) sayer(desk)(found);
+  return noted.length > 0 ? 2 : 0;
 }
 
 async function enteredBy({ from, ...options }: ReviseOptions, desk: Desk): ReturnType<typeof mergeRead> {
@@ -52,10 +64,10 @@ async function write(
   path: string,
   revision: number,
   edits: readonly Edit[],
-): Promise<ExitCode> {
+): Promise<string | null> {
   const [plan] = texts;
   const say = sayer(desk);
-  if (!plan) return 2;
+  if (!plan) return null;
   const sha256 = createHash("sha256").update(plan.bytes).digest("hex");
   const text = editPlan(new TextDecoder().decode(plan.bytes), [
     ...edits,
@@ -64,11 +76,24 @@ async function write(
   const next = join(dirname(path), nameOf(basename(path), revision));
   if (!(await writeNew(next, text))) {
     say(problem("revise-exists", at, { path: next }));
-    return 2;
+    return null;
   }
   say(problem("revise-written", at, { path: next, revision }));
   desk.terminal.out(next);
-  return 0;
+  return text;
+}
+
+/** The visit, in the journal of its case, with the plan that came of it. */
+async function noteVisit(
+  folder: string,
+  { caseId, revision, text, on }: { caseId: string; revision: number; text: string; on: string },
+): Promise<Problem[]> {
+  const bytes = new TextEncoder().encode(text);
+  const entry: Entry = {
+    ...{ what: "visited", at: new Date().toISOString(), on, case: caseId, revision },
+    plan: sha256(bytes),
+  };
+  return (await addToCase(folder, caseId, [{ name: "plan.yaml", bytes }], () => [entry])).problems;
 }
 
 /** "plan.yaml" -> "plan.r1.yaml" -> "plan.r2.yaml" */

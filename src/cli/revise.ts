@@ -51,6 +51,7 @@ export const reviseCommand = (done: (code: ExitCode) => void): Command => {
     .option("--charged <money>", "what the visit came to, taxes in; without it, that is not yet known")
     .option("--charged-on <day=money>", "what a day before came to; repeatable", several)
     .option("--paid <money>", "what was paid")
+    .option("--case <dir>", "note the visit in this case folder")
     .addHelpText("after", manual)
     .action(async (plan: string, options: ReviseOptions) => {
       const { revisePlan } = await import("./revise-plan.js");

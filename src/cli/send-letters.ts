@@ -10,6 +10,7 @@ import { confirmed } from "./confirm.js";
 import type { Desk } from "./desk.js";
 import type { ExitCode } from "./exit-code.js";
 import { type Letter, readLetter } from "./letters.js";
+import { casesOf, noteSent } from "./note-sent.js";
 import type { SendOptions } from "./options.js";
 import { type Post, postAll } from "./post.js";
 import { sayer } from "./say.js";
@@ -56,6 +57,11 @@ async function sendRead(
   const before = sorted.filter(({ stands }) => stands === "sent").length;
   const left = letters.length - before - ready.length;
   if (ready.length === 0 || !server) {
+    // What was sent before a crash is noted now.
+    const cases = server ? await casesOf(options.case) : { value: [], problems: [] };
+    const untold = [...cases.problems, ...(await noteSent(cases.value ?? [], letters, options.ledger))];
+    for (const found of untold) say(found);
+    if (untold.length > 0) return 2;
     if (ready.length === 0) say(problem("send-nothing", at, {}));
     return left > 0 ? 1 : 0;
   }
@@ -63,13 +69,20 @@ async function sendRead(
     say(problem("send-not-confirmed", at, { count: ready.length }));
     return 2;
   }
+  const cases = await casesOf(options.case);
+  if (cases.problems.length > 0) {
+    for (const found of cases.problems) say(found);
+    return 2;
+  }
   const post: Post = { desk, server, ...options };
   const tally = await postAll(
     post,
     ready.map(({ letter }) => letter),
   );
+  const untold = await noteSent(cases.value ?? [], letters, options.ledger);
+  for (const found of untold) say(found);
   say(problem("send-done", at, { ...tally, before, unsure: tally.unsure + left }));
-  return tally.sent === ready.length && left === 0 ? 0 : 1;
+  return tally.sent === ready.length && left === 0 && untold.length === 0 ? 0 : 1;
 }
 
 /** The same person and revision twice in one command are one letter. */

@@ -20,11 +20,15 @@ in --ledger and outlives a crash. After a crash or a failure, run the same comma
 again. If the connection breaks when a letter is all but through, nobody can tell
 whether it was taken: it is told as unsure, and sent again only with --unsure resend.
 
+With --case, each case folder notes the letters its own owner was sent: to whom and when.
+
 Exit status: 0 all sent, now or before. 1 some are not. 2 bad usage.
 
 Examples:
   hearthsheet send out --dry-run
   hearthsheet send out/rex out/tom --yes`;
+
+const several = (given: string, before: readonly string[]) => [...before, given];
 
 const numberFrom = (least: number) => (given: string) => {
   const number = Number(given);
@@ -56,6 +60,7 @@ export const sendCommand = (done: (code: ExitCode) => void): Command =>
         .default("leave"),
     )
     .option("--ledger <file>", "the list of what was sent (default: in your state folder)")
+    .option("--case <dir>", "note in this case folder what its owner was sent; repeatable", several, [])
     .option("--json", "results as JSON Lines")
     .addHelpText("after", manual)
     .action(async (folders: string[], options: SendOptions) => {

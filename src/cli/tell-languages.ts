@@ -8,7 +8,7 @@ import {
 } from "#index.js";
 import { writeWhole } from "#io/write-whole.js";
 import type { Problem } from "#problems/problem.js";
-import { clinicReviewsIn } from "./clinic-reviews.js";
+import { clinicReviewsIn, noReviews } from "./clinic-reviews.js";
 import { type Desk, openDesk } from "./desk.js";
 import { type ExitCode, exitCodeOf } from "./exit-code.js";
 import type { LanguagesOptions } from "./options.js";
@@ -20,7 +20,7 @@ export async function tellLanguages(options: LanguagesOptions, refuse: (message:
   const { clinic, review, by, today } = options;
   const before = await clinicReviewsIn(clinic);
   if (!before.value) return tellProblems(desk, before.problems);
-  let reviews = before.value;
+  let { reviews } = before.value;
   if (review || by !== undefined) {
     const [language, ...more] = review ?? [];
     if (language === undefined || more.length > 0 || !by?.trim())
@@ -55,7 +55,7 @@ function tellProblems(desk: Desk, problems: Problem[]): ExitCode {
   const plan = { value: null, problems };
   report(
     desk,
-    { name: "languages", plan, earlier: [], texts: [], language: "en", reviews: [] },
+    { name: "languages", plan, earlier: [], past: [], texts: [], language: "en", reviews: noReviews },
     { open: problems, allowed: [], notes: [] },
   );
   return exitCodeOf(problems);

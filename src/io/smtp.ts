@@ -34,8 +34,9 @@ export async function deliver(
       try {
         await beforeEnd();
       } catch (error) {
+        // The library writes its own code into an error that passes through it: ours stays as it is.
         failure = error;
-        throw error;
+        throw new Error("the message was not ended");
       }
     })(),
   );
@@ -46,6 +47,7 @@ export async function deliver(
     await step((done) => connection.connect(done));
     if (auth) await step((done) => connection.login({ ...auth }, done));
     if (!plain && !connection.secure) return { taken: false, reply: null, code: "ETLS" };
+    if (!isAscii(message.to) && !knowsUtf8(connection)) return { taken: false, reply: null, code: "ESMTPUTF8" };
     await step((done) => connection.send({ from: message.from, to: [message.to] }, raw, done));
     return { taken: true };
   } catch (error) {
@@ -69,6 +71,13 @@ const connectionTo = ({ host, port, secure, plain }: SmtpServer, timeout: number
     greetingTimeout: timeout,
     socketTimeout: timeout,
   });
+
+const isAscii = (text: string): boolean => /^[\x20-\x7e]*$/.test(text);
+
+/** Whether the server takes addresses in UTF-8 (RFC 6531, 3.2: to another none may be sent). The library asks it, and keeps what
+ * it answered to itself. */
+const knowsUtf8 = (connection: SMTPConnection): boolean =>
+  (connection as unknown as { _supportedExtensions?: string[] })._supportedExtensions?.includes("SMTPUTF8") ?? false;
 
 /** A promise that only ever fails: what may go wrong at any moment. */
 function withReject(): { promise: Promise<never>; reject: (error: Error) => void } {

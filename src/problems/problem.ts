@@ -1,3 +1,4 @@
+import { caseKinds } from "./case.js";
 import { collarKinds } from "./collar.js";
 import { commandKinds } from "./command.js";
 import { composeKinds } from "./compose.js";
@@ -35,6 +36,7 @@ const kinds = {
   ...sendKinds,
   ...reviseKinds,
   ...newKinds,
+  ...caseKinds,
 };
 
 type Kinds = typeof kinds;

@@ -18,11 +18,15 @@ export function buildDist(): void {
 }
 
 export type Run = { code: number | null; out: string; err: string };
-type Setting = { cwd: string; input?: string | Uint8Array; env?: Record<string, string>; uid?: number };
+/** main: another copy of the command line. */
+type Setting = { cwd: string; main?: string; input?: string | Uint8Array; env?: Record<string, string>; uid?: number };
 
 /** One command line, in a folder of its own, far from this terminal. */
-export function hearthsheet(args: readonly string[], { cwd, input = "", env = {}, uid }: Setting): Run {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [main, ...args], {
+export function hearthsheet(
+  args: readonly string[],
+  { cwd, input = "", env = {}, uid, main: own = main }: Setting,
+): Run {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [own, ...args], {
     cwd,
     input,
     encoding: "utf8",

@@ -1,7 +1,8 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { beforeAll, expect, it } from "vitest";
+import ICAL from "ical.js";
+import { beforeAll, describe, expect, it } from "vitest";
 import { blocksIn, linesOf, wordsOf } from "#handout/walk.js";
 import {
   compose,
@@ -13,6 +14,7 @@ import {
   openHouse,
   type Plan,
   readPlan,
+  render,
   revise,
 } from "../../src/index.js";
 import { shippedFiles } from "../../src/io/shipped.js";
@@ -130,4 +132,62 @@ it("the paper of a revision opens with what changed, and the calendar cancels wh
   for (const uid of cancelled) expect(before).toContain(uid);
   for (const { sequence } of closed?.events ?? []) expect(sequence).toBe(6);
   expect(closed?.letter.replaces.length).toBe(6);
+});
+
+describe("the calendar of a revision, as ical.js reads it", () => {
+  const read = async (revision: number) => {
+    const handout = compose(told[revision] as Facts, house, { language: "es" }).value;
+    const { value: files } = handout
+      ? await render(handout, house, { paper: "letter", large: false, formats: ["ics"] })
+      : { value: null };
+    return new Map(
+      files?.map(({ name, bytes }) => [name, new ICAL.Component(ICAL.parse(new TextDecoder().decode(bytes)))]),
+    );
+  };
+  const eventsOf = (calendar: ICAL.Component | undefined) =>
+    (calendar?.getAllSubcomponents("vevent") ?? []).map((event) => ({
+      uid: String(event.getFirstPropertyValue("uid")),
+      sequence: Number(event.getFirstPropertyValue("sequence")),
+      status: String(event.getFirstPropertyValue("status")),
+      start: String(event.getFirstPropertyValue("dtstart")),
+      organizer: event.getFirstPropertyValue("organizer"),
+      alarms: event.getAllSubcomponents("valarm").length,
+    }));
+
+  it("updates a visit: the same UID, a higher SEQUENCE", async () => {
+    const [before, after] = [await read(2), await read(3)].map((files) => eventsOf(files.get("rechecks.ics")));
+    const kept =
+      after?.filter(({ uid, status }) => status !== "CANCELLED" && before?.some((one) => one.uid === uid)) ?? [];
+    expect(kept.length).toBeGreaterThan(2);
+    for (const event of kept) {
+      const old = before?.find(({ uid }) => uid === event.uid);
+      expect(event.sequence).toBeGreaterThan(old?.sequence ?? Number.POSITIVE_INFINITY);
+    }
+    // The wound is seen every two or three days from now on: the next visit is another day than it was.
+    const moved = kept.filter(({ uid, start }) => before?.find((one) => one.uid === uid)?.start !== start);
+    expect(moved.length).toBeGreaterThan(0);
+  });
+
+  // RFC 5546, 3.2.5: METHOD, ORGANIZER, UID and SEQUENCE are there, and STATUS is CANCELLED.
+  it("cancels what will not be in a file of its own, METHOD:CANCEL", async () => {
+    const [before, closed] = [await read(5), await read(6)];
+    const planned = eventsOf(before.get("rechecks.ics")).filter(({ status }) => status !== "CANCELLED");
+    const calendar = closed.get("cancelled.ics");
+    expect(calendar?.getFirstPropertyValue("method")).toBe("CANCEL");
+    const cancelled = eventsOf(calendar);
+    const told = cancelled.filter(({ uid }) => planned.some((one) => one.uid === uid));
+    expect(told.length).toBeGreaterThan(0);
+    for (const event of cancelled)
+      expect(event).toMatchObject({
+        sequence: 6,
+        status: "CANCELLED",
+        organizer: "mailto:desk@juniper-row.example.org",
+        alarms: 0,
+      });
+    // The closure took place: it is not cancelled. Every change that was still planned is.
+    const changes = planned.filter(({ uid }) => uid.includes("bandage-change")).map(({ uid }) => uid);
+    expect(cancelled.map(({ uid }) => uid)).toEqual(expect.arrayContaining(changes));
+    expect(cancelled.some(({ uid }) => uid.includes("closure"))).toBe(false);
+    expect((await read(0)).has("cancelled.ics")).toBe(false);
+  });
 });

@@ -107,7 +107,7 @@ export async function packages(folder: string, count: number, address = (i: numb
 export type Sent = { code: number; out: string; err: string };
 
 const house = openHouse(await shippedFiles()).value;
-const usual: SendOptions = { yes: true, tries: 5, wait: 0.05, timeout: 1, unsure: "leave" };
+const usual: SendOptions = { yes: true, tries: 5, wait: 0.05, timeout: 1, unsure: "leave", case: [] };
 
 /** hearthsheet send, in this process, beside the server. Folders are told by their own name. */
 export async function send(folder: string, names: readonly string[], options: Partial<SendOptions>): Promise<Sent> {

@@ -2,8 +2,10 @@ import { appendFileSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileS
 import { hostname, tmpdir } from "node:os";
 import { join } from "node:path";
 import { simpleParser } from "mailparser";
+import PostalMime from "postal-mime";
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { buildDist, stackTrace } from "../cli/hearthsheet.js";
+import { readByPython } from "../email/help.js";
 import { type Mood, packages, type Server, send, sendAndKill, smtpServer } from "./help.js";
 
 beforeAll(buildDist, 120_000);
@@ -186,6 +188,24 @@ async function untilDone({ url: smtp }: Server, names: readonly string[]): Promi
   }
 }
 
+/** Three readers of other makers find in each letter the one owner the server took it for, and no defect. */
+async function readByThree({ taken }: Server): Promise<void> {
+  const all = [...taken].flatMap(([to, letters]) =>
+    letters.map((letter) => ({ to, bytes: Buffer.from(letter, "latin1") })),
+  );
+  const python = readByPython(all.map(({ bytes }) => bytes));
+  for (const [i, { to, bytes }] of all.entries()) {
+    const postal = await PostalMime.parse(bytes);
+    const parsed = await simpleParser(bytes);
+    const found = [
+      python[i]?.to.map(([, address]) => address),
+      postal.to?.map(({ address }) => address),
+      [parsed.to ?? []].flat().flatMap(({ value }) => value.map(({ address }) => address)),
+    ];
+    expect([found, python[i]?.defects]).toEqual([[[to], [to], [to]], []]);
+  }
+}
+
 const letters = Number(process.env["HEARTHSHEET_LETTERS"] ?? 40);
 
 it(`${letters} letters through a server that fails 30 % of the time: every owner gets exactly one`, async () => {
@@ -201,6 +221,7 @@ it(`${letters} letters through a server that fails 30 % of the time: every owner
   expect(failures).toBeGreaterThan(letters / 8);
   expect(server.taken.size).toBe(letters);
   expect(counts(server).filter((count) => count !== 1)).toEqual([]);
+  await readByThree(server);
 }, 1_200_000);
 
 it("killed at any moment and begun again: nobody gets it twice, and what may be there is told, not sent", async () => {

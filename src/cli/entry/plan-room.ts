@@ -5,6 +5,7 @@ import { readSource } from "#io/read-source.js";
 import { readKept } from "#io/state.js";
 import { type Problem, problem } from "#problems/problem.js";
 import type { Case, Text } from "../case.js";
+import { noReviews } from "../clinic-reviews.js";
 import type { Desk } from "../desk.js";
 import { deskLanguage } from "../say.js";
 import type { Answers } from "./answers.js";
@@ -80,9 +81,10 @@ export async function openPlanRoom(
       name: clinicPath,
       plan: { value: null, problems: bare.problems },
       earlier: [],
+      past: [],
       texts,
       language,
-      reviews: [],
+      reviews: noReviews,
     };
     return refuse([], broken);
   }

@@ -58,5 +58,5 @@ const ranOut = ({ medicines }: Facts, { left, at }: VisitEntry): string[] =>
   Object.entries(left).flatMap(([name, amount]) => {
     const medicine = medicines.find((one) => one.name.toLowerCase() === name.toLowerCase());
     const due = medicine?.doses.some((dose) => dose.at > at) ?? false;
-    return due && /^0(\.0+)?\b/.test(amount.trim()) ? [name] : [];
+    return due && Number.parseFloat(amount) === 0 ? [name] : [];
   });

@@ -8,8 +8,15 @@ import { htmlOf } from "./html.js";
 import { address, line } from "./safe.js";
 import { textOf } from "./text.js";
 
-/** What goes with the letter: the finished files of the same handout. calendar: iCalendar text, with its METHOD. */
-export type Attachments = { pdf: Uint8Array | null; html: Uint8Array | null; calendar: string | null };
+/**
+ * What goes with the letter: the finished files of the same handout. calendar: iCalendar text, with its METHOD; cancelled: the visits
+ * that will not be. */
+export type Attachments = {
+  pdf: Uint8Array | null;
+  html: Uint8Array | null;
+  calendar: string | null;
+  cancelled?: Uint8Array | null;
+};
 
 /**
  * The handout's letter as a whole message (RFC 5322, UTF-8): text and HTML in alternative parts, the calendar as a third
@@ -38,6 +45,12 @@ export async function renderEmail(handout: Handout, files: Attachments): Promise
     attachments: [
       attachment("handout.pdf", "application/pdf", files.pdf, handout.language),
       attachment("handout.html", "text/html; charset=utf-8", files.html, handout.language),
+      attachment(
+        "cancelled.ics",
+        "text/calendar; charset=utf-8; method=CANCEL",
+        files.cancelled ?? null,
+        handout.language,
+      ),
     ].flat(),
     ...(files.calendar === null ? {} : { icalEvent: calendarOf(files.calendar) }),
     disableFileAccess: true,
