@@ -25,6 +25,7 @@ export const planWords: Record<string, FieldWords> = {
   "patient/sex": { says: "Its sex, and whether it can still have young" },
   "patient/breed": { says: "Its breed", like: ["mixed breed"] },
   "patient/allergies": { says: "Medicines it must not have", like: [["penicillin"]] },
+  "patient/conditions": { like: [["pregnant"]] },
   "patient/takes": { like: [["prednisolone"]] },
   owner: { says: "Who reads the paper" },
   "owner/name": { says: "Their name", like: ["Lucía Ferrer"] },
