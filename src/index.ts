@@ -241,12 +241,14 @@ export function topicSheet(house: House, id: string, language: string, patient: 
   if (!topic || !choice) return null;
   const voice = speak(house.locales, language);
   const word = (list: keyof typeof statements, id: string): string => {
-    const values = statements[list].find((row) => row.id === id)?.values ?? {};
-    const told = Object.entries(values).map(([name, value]) => [
+    const own = statements[list].find((row) => row.id === id)?.values ?? {};
+    const told = Object.entries(own).map(([name, value]) => [
       name,
       typeof value === "string" ? value : voice.amount(value),
     ]);
-    return voice.say(`statements:${list}.${id}`, { name: patient, ...Object.fromEntries(told) }).replaceAll("**", "");
+    // No animal stands behind a topic; a language whose words agree with one's sex says the masculine, as its own grammar does.
+    const values = { name: patient, context: "male", ...Object.fromEntries(told) };
+    return voice.say(`statements:${list}.${id}`, values).replaceAll("**", "");
   };
   const listed = (list: "done" | "steps" | "normal" | "avoid" | "supplies") =>
     topic[list].map((id) => ({ of: list, text: word(list, id) }));

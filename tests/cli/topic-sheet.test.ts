@@ -1,0 +1,17 @@
+import { expect, it } from "vitest";
+import { languages, openHouse, topicSheet, topics } from "#index.js";
+import { shippedFiles } from "#io/shipped.js";
+
+const { value: house } = openHouse(await shippedFiles());
+
+it("every topic can be read in every language, also where words agree with the sex of an animal nobody has named", () => {
+  if (!house) throw new Error("the shipped house does not open");
+  const tags = languages(house).map(({ tag }) => tag);
+  expect(tags).toContain("ar");
+  for (const tag of tags)
+    for (const { id } of topics(house, tag))
+      expect(
+        topicSheet(house, id, tag, "[name]")?.said.every(({ text }) => text.length > 0),
+        `${id} ${tag}`,
+      ).toBe(true);
+});
