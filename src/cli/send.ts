@@ -20,7 +20,7 @@ in --ledger and outlives a crash. After a crash or a failure, run the same comma
 again. If the connection breaks when a letter is all but through, nobody can tell
 whether it was taken: it is told as unsure, and sent again only with --unsure resend.
 
-With --case, each case folder notes the letters its own owner was sent: to whom and when.
+With --case, each case folder notes what its own owner was sent: to whom and when.
 
 Exit status: 0 all sent, now or before. 1 some are not. 2 bad usage.
 

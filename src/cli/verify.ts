@@ -6,8 +6,8 @@ DIR is a case folder, kept by hearthsheet build --case DIR. Each paper in it is 
 again from the texts kept with it, and held against the one that was handed over, byte
 for byte. Where they differ it names what is not the same now: the tool, a library,
 templates, a locale, tables or fonts. It also tells a journal or a kept file that was
-changed by hand, and whether the last plan, its clinic profile or its price list has been
-edited where they lie.
+changed by hand, and whether the last plan, its clinic profile or its price list has
+been edited where they lie.
 
 Exit status: 0 all is as it was. 1 something is not. 2 the folder cannot be used.
 
