@@ -32,10 +32,11 @@ function joined(inlines: Inline[]): Inline[] {
       result[result.length - 1] = { ...last, text: last.text + inline.text };
     else result.push(inline);
   }
-  return result.map((inline, index) => {
-    if (inline.kind !== "text") return inline;
-    const before = wordsOf(result.slice(index - 1, index)).at(-1) ?? "";
-    return { ...inline, text: wideStops(before + inline.text).slice(before.length) };
+  return result.flatMap((inline, index): Inline[] => {
+    if (inline.kind !== "text") return [inline];
+    const before = index === 0 ? "" : (wordsOf(result.slice(index - 1, index)).at(-1) ?? "");
+    const text = wideStops(before + inline.text).slice(before.length);
+    return text === "" ? [] : [{ ...inline, text }];
   });
 }
 

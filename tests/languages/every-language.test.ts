@@ -33,7 +33,7 @@ const linesOn = (handout: Handout): string[] => [
 /** Names and addresses as the plan and the profile have them: they stand on every page as they are. */
 const namesIn = (value: unknown): string[] =>
   typeof value === "string" ? [value] : typeof value === "object" && value ? Object.values(value).flatMap(namesIn) : [];
-const namesOf = ({ patient, owner, clinic, contacts, clinician, medicines }: Facts): string[] =>
+const namesOf = ({ patient, owner, clinic, contacts, clinician, medicines, collar }: Facts): string[] =>
   namesIn([
     patient.name,
     owner.name,
@@ -42,6 +42,7 @@ const namesOf = ({ patient, owner, clinic, contacts, clinician, medicines }: Fac
     contacts,
     clinician,
     medicines.map(({ name }) => name),
+    collar?.size,
   ])
     .filter((name) => name.length > 2)
     .sort((one, other) => other.length - one.length);

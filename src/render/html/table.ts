@@ -5,6 +5,8 @@ import type { Element } from "./nodes.js";
 
 /** More columns than this do not fit side by side on a phone, so each row becomes a short list there. */
 const sideBySide = 3;
+/** More than this do not fit a small screen either at the width their words ask for: they share what there is. */
+const atTheirWidth = 5;
 
 /**
  * A table whose first column heads its rows. In a wide one each cell also holds the words that head its column: on a phone
@@ -23,12 +25,16 @@ export const table = ({ caption, head, rows, foot, beside }: Table): Element => 
   };
   const row = (cells: Cell[]): Element => h("tr", {}, cells.map(bodyCell));
 
-  return h("table", { className: wide ? "wide" : beside ? "beside" : null }, [
-    h("caption.aside", {}, inlines(caption)),
-    h("thead", {}, h("tr", {}, head.map(columnHead))),
-    h("tbody", {}, rows.map(row)),
-    ...(foot.length > 0 ? [h("tfoot", {}, foot.map(row))] : []),
-  ]);
+  return h(
+    "table",
+    { className: wide ? ["wide", ...(head.length > atTheirWidth ? ["many"] : [])] : beside ? "beside" : null },
+    [
+      h("caption.aside", {}, inlines(caption)),
+      h("thead", {}, h("tr", {}, head.map(columnHead))),
+      h("tbody", {}, rows.map(row)),
+      ...(foot.length > 0 ? [h("tfoot", {}, foot.map(row))] : []),
+    ],
+  );
 };
 
 const spoken = ({ spoken }: Cell) => (spoken ? { lang: spoken.language, dir: spoken.direction } : {});

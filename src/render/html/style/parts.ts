@@ -78,6 +78,12 @@ tbody + tfoot tr:first-child > * { border-block-start: 2px solid var(--ink); }
   .wide tbody + tfoot { border-block-start: 2px solid var(--ink); }
 }
 
+@media screen and (min-width: 30.01em) {
+  .many { table-layout: fixed; font-size: .84rem; }
+  .many th, .many td { padding-inline: .15em; overflow-wrap: anywhere; hyphens: auto; }
+  .many thead > tr > :first-child { inline-size: 22%; }
+}
+
 .beside { table-layout: fixed; font-size: .89rem; }
 .beside th:last-child, .beside td:last-child { inline-size: 7em; color: var(--quiet); }
 body:has(.beside) { max-inline-size: 60rem; }
