@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { dirname, isAbsolute, join } from "node:path";
 import {
   clinicPath,
@@ -12,6 +11,7 @@ import {
 } from "#index.js";
 import { readLines } from "#io/read-lines.js";
 import { readSource } from "#io/read-source.js";
+import { sha256 } from "#io/sha256.js";
 import { placeOf } from "#problems/place.js";
 import { type Problem, problem } from "#problems/problem.js";
 import { clinicReviewsIn, noReviews, type Reviews } from "./clinic-reviews.js";
@@ -87,7 +87,7 @@ async function readEarlier(plan: Plan | null, folder: string, today: string): Pr
   const path = isAbsolute(plan.revises.plan) ? plan.revises.plan : join(folder, plan.revises.plan);
   const source = await readSource(path);
   if (!source.value) return { value: null, problems: [problem("earlier-missing", at, { path })] };
-  if (createHash("sha256").update(source.value.bytes).digest("hex") !== plan.revises.sha256)
+  if (sha256(source.value.bytes) !== plan.revises.sha256)
     return { value: null, problems: [problem("earlier-changed", at, { path })] };
   const before = await readCase(path, source, dirname(path), 1, today);
   const unread = before.plan.value ? [] : before.plan.problems;

@@ -1,7 +1,7 @@
 import { isAbsolute, relative, resolve } from "node:path";
 import type { Facts, House, Outcome, OutputFile, Source } from "#index.js";
-import { sha256 } from "#io/case-folder.js";
 import { shippedHashes, versions } from "#io/made-with.js";
+import { sha256 } from "#io/sha256.js";
 import { shippedFiles } from "#io/shipped.js";
 import type { Built, Entry, Made, SourceKept, Sources } from "#journal/entry.js";
 import type { Case, Text } from "./case.js";

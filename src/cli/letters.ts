@@ -1,7 +1,7 @@
 import PostalMime from "postal-mime";
 import { languages, type Outcome, type Problem } from "#index.js";
-import { sha256 } from "#io/case-folder.js";
 import { readPackage } from "#io/read-package.js";
+import { sha256 } from "#io/sha256.js";
 import { problem } from "#problems/problem.js";
 import { keyOf } from "#send/dispatch.js";
 import { outgoing } from "#send/outgoing.js";

@@ -46,7 +46,7 @@ export const newCommand = (done: (code: ExitCode) => void): Command =>
     .option("--name <name>", "the patient's name")
     .option("--weight <weight>", '"24.6 kg" or "54 lb"')
     .option("--owner <name>", "the owner's name")
-    .option("--language <tag>", "the language the owner reads: en, es")
+    .option("--language <tag>", "the language the owner reads; hearthsheet languages lists those there are")
     .option("--email <address>", "the owner's e-mail")
     .option("--topic <topic>", "what is cared for; hearthsheet topics lists them")
     .option("--site <where>", 'where on the body: "left cheek"')

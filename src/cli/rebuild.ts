@@ -8,7 +8,7 @@ import {
   type Source,
   settle,
 } from "#index.js";
-import { sha256 } from "#io/case-folder.js";
+import { sha256 } from "#io/sha256.js";
 import type { Built, SourceKept, Sources } from "#journal/entry.js";
 import type { Text } from "./case.js";
 import { draw } from "./draw.js";

@@ -1,8 +1,7 @@
-import { createHash } from "node:crypto";
 import { basename, dirname, join } from "node:path";
 import { compute, type Edit, editPlan, mergeVisit, revise, type Source } from "#index.js";
-import { sha256 } from "#io/case-folder.js";
 import { readSource } from "#io/read-source.js";
+import { sha256 } from "#io/sha256.js";
 import { writeNew } from "#io/write-new.js";
 import type { Entry } from "#journal/entry.js";
 import { type Problem, problem } from "#problems/problem.js";
@@ -68,10 +67,9 @@ async function write(
   const [plan] = texts;
   const say = sayer(desk);
   if (!plan) return null;
-  const sha256 = createHash("sha256").update(plan.bytes).digest("hex");
   const text = editPlan(new TextDecoder().decode(plan.bytes), [
     ...edits,
-    { path: ["revises"], value: { plan: basename(path), sha256 } },
+    { path: ["revises"], value: { plan: basename(path), sha256: sha256(plan.bytes) } },
   ]);
   const next = join(dirname(path), nameOf(basename(path), revision));
   if (!(await writeNew(next, text))) {

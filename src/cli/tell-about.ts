@@ -43,8 +43,9 @@ export async function tellAbout(options: Options): Promise<ExitCode> {
 }
 
 function linesOf({ house }: Desk, found: Awaited<ReturnType<typeof lookAround>>): string[] {
-  const tell = (context: string, given = "", count = 0) =>
-    printable(explain(problem("about", at, { context, given, count }), house, deskLanguage()).what);
+  const said = (context: string, given = "", count = 0) =>
+    explain(problem("about", at, { context, given, count }), house, deskLanguage()).what;
+  const tell = (...about: Parameters<typeof said>) => printable(said(...about));
   const { clinic, usable, prices, collars, holidays, fonts } = found;
   const ours = usable
     ? [
@@ -59,12 +60,13 @@ function linesOf({ house }: Desk, found: Awaited<ReturnType<typeof lookAround>>)
     tell("tool", `${found.version}, Node ${found.node}`),
     ...ours,
     ...found.languages.map(({ tag, name, state, sentences, complete }) =>
-      tell(
-        "language",
-        `${tag}\t${name}\t${state}${state === "original" ? "" : `\t${complete}/${sentences}`}`,
-      ).replaceAll("\ufffd", "\t"),
+      columns(
+        said("language", [tag, name, state, ...(state === "original" ? [] : [`${complete}/${sentences}`])].join("\t")),
+      ),
     ),
     tell("fonts", "", fonts),
     tell(mail),
   ];
 }
+
+const columns = (line: string): string => line.split("\t").map(printable).join("\t");

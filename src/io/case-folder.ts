@@ -1,6 +1,6 @@
-import { createHash } from "node:crypto";
 import { readdir, readFile, rm } from "node:fs/promises";
 import { extname, join } from "node:path";
+import { sha256 } from "./sha256.js";
 import { privateFolder } from "./state.js";
 import { systemCode } from "./system-error.js";
 import { isDraft, replaceFile, writeNew } from "./write-new.js";
@@ -8,8 +8,6 @@ import { isDraft, replaceFile, writeNew } from "./write-new.js";
 /** The journal of a case, and the folder of what its lines name, each file under the hash of its bytes. */
 export const journalFile = "journal.jsonl";
 const keptFolder = "kept";
-
-export const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
 /** Where a kept file lies; it has the ending of its name, so that it opens by itself. */
 export const keptPath = (folder: string, name: string, hash: string): string =>

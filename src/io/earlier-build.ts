@@ -1,6 +1,6 @@
-import { createHash } from "node:crypto";
 import { lstat, readdir, readFile, realpath } from "node:fs/promises";
 import { dirname, join, normalize, sep } from "node:path";
+import { sha256 } from "./sha256.js";
 
 /** A file that an earlier build wrote, by its record. changed: it is no longer as it was written. */
 export type EarlierFile = { name: string; changed: boolean };
@@ -61,9 +61,7 @@ async function hashOf(folder: string, name: string): Promise<string | null> {
     const home = await realpath(folder);
     if (!`${await realpath(dirname(path))}${sep}`.startsWith(`${home}${sep}`) || !(await lstat(path)).isFile())
       return null;
-    return createHash("sha256")
-      .update(await readFile(path))
-      .digest("hex");
+    return sha256(await readFile(path));
   } catch {
     return null;
   }

@@ -1,7 +1,7 @@
-import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import { type Outcome, problem } from "#problems/problem.js";
+import { sha256 } from "./sha256.js";
 
 /** What a build wrote, as its record tells it. */
 export type BuiltPackage = {
@@ -33,7 +33,7 @@ export async function readPackage(folder: string): Promise<Outcome<BuiltPackage>
     return { value: null, problems: [problem("package-several-letters", at, { path: folder, known })] };
   }
   const letter = await readFile(join(folder, named.name.slice(prefix.length))).catch(() => null);
-  if (!letter || createHash("sha256").update(letter).digest("hex") !== named.sha256)
+  if (!letter || sha256(letter) !== named.sha256)
     return { value: null, problems: [problem("package-changed", at, { path: join(folder, basename(named.name)) })] };
   const { caseId, revision, languages } = record;
   return { value: { caseId, revision, languages, letter }, problems: [] };

@@ -4,12 +4,10 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, wri
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
-import { afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { afterEach, beforeEach, expect, it } from "vitest";
 import { parse } from "yaml";
 import { inOrder } from "../../src/cli/in-order.js";
-import { buildDist, copyOfExamples, hearthsheet, main } from "./hearthsheet.js";
-
-beforeAll(buildDist, 120_000);
+import { copyOfExamples, hearthsheet, main } from "./hearthsheet.js";
 
 let folder = "";
 beforeEach(() => {

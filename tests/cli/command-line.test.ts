@@ -2,11 +2,9 @@ import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { buildDist, copyOfExamples, hearthsheet, main, type Run, stackTrace } from "./hearthsheet.js";
-
-beforeAll(buildDist, 120_000);
+import { copyOfExamples, hearthsheet, main, type Run, stackTrace } from "./hearthsheet.js";
 
 let folder = "";
 beforeEach(() => {

@@ -3,10 +3,8 @@ import { once } from "node:events";
 import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { join } from "node:path";
-import { afterEach, beforeAll, beforeEach, expect, it } from "vitest";
-import { buildDist, copyOfExamples, hearthsheet, main } from "./hearthsheet.js";
-
-beforeAll(buildDist, 120_000);
+import { afterEach, beforeEach, expect, it } from "vitest";
+import { copyOfExamples, hearthsheet, main } from "./hearthsheet.js";
 
 let folder = "";
 beforeEach(() => {

@@ -1,4 +1,4 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { cpSync, mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -8,14 +8,6 @@ const home = fileURLToPath(new URL("../../", import.meta.url));
 
 /** Where the command line lies once it is built. */
 export const main = join(home, "dist/cli/main.js");
-
-/** The command line runs from dist, as it does for a user; the types are checked elsewhere. */
-export function buildDist(): void {
-  const tsc = join(home, "node_modules/typescript/bin/tsc");
-  execFileSync(process.execPath, [tsc, "-p", "tsconfig.build.json", "--noCheck", "--declaration", "false"], {
-    cwd: home,
-  });
-}
 
 export type Run = { code: number | null; out: string; err: string };
 /** main: another copy of the command line. */

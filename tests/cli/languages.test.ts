@@ -1,9 +1,7 @@
 import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { buildDist, copyOfExamples, hearthsheet, stackTrace } from "./hearthsheet.js";
-
-beforeAll(buildDist, 120_000);
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { copyOfExamples, hearthsheet, stackTrace } from "./hearthsheet.js";
 
 let folder = "";
 beforeEach(() => {

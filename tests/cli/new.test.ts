@@ -14,9 +14,7 @@ import { openPlanRoom, type PlanRoom } from "../../src/cli/entry/plan-room.js";
 import { brought, tryPlan } from "../../src/cli/entry/trial.js";
 import { openHouse } from "../../src/index.js";
 import { shippedFiles } from "../../src/io/shipped.js";
-import { buildDist, copyOfExamples, hearthsheet, main, type Run, stackTrace } from "./hearthsheet.js";
-
-beforeAll(buildDist, 120_000);
+import { copyOfExamples, hearthsheet, main, type Run, stackTrace } from "./hearthsheet.js";
 
 let folder = "";
 beforeEach(() => {

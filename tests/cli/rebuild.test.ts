@@ -5,10 +5,8 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { afterEach, beforeAll, beforeEach, expect, it } from "vitest";
-import { buildDist, copyOfExamples, hearthsheet, main } from "./hearthsheet.js";
-
-beforeAll(buildDist, 120_000);
+import { afterEach, beforeEach, expect, it } from "vitest";
+import { copyOfExamples, hearthsheet, main } from "./hearthsheet.js";
 
 let folder = "";
 beforeEach(() => {

@@ -16,7 +16,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { readJournal } from "#journal/journal.js";
-import { buildDist, copyOfExamples, hearthsheet, main, stackTrace } from "../cli/hearthsheet.js";
+import { copyOfExamples, hearthsheet, main, stackTrace } from "../cli/hearthsheet.js";
 
 // Each command is a process of its own.
 vi.setConfig({ testTimeout: 300_000 });
@@ -41,7 +41,6 @@ const keptFile = (copy: string, ending: string) =>
   join(copy, "kept", readdirSync(join(copy, "kept")).find((name) => name.endsWith(ending)) ?? "");
 
 beforeAll(() => {
-  buildDist();
   folder = copyOfExamples();
   expect(build(plan, "2026-03-02").err).not.toMatch(stackTrace);
   const entered = ["--at", "2026-03-03 09:30", "--visit", "change", "--decided", "continue", "--charged", "48.00"];

@@ -3,12 +3,10 @@ import { hostname, tmpdir } from "node:os";
 import { join } from "node:path";
 import { simpleParser } from "mailparser";
 import PostalMime from "postal-mime";
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { buildDist, stackTrace } from "../cli/hearthsheet.js";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { stackTrace } from "../cli/hearthsheet.js";
 import { readByPython } from "../email/help.js";
 import { type Mood, packages, type Server, send, sendAndKill, smtpServer } from "./help.js";
-
-beforeAll(buildDist, 120_000);
 
 let folder = "";
 let server: Server | undefined;

@@ -1,9 +1,10 @@
 import type { Species } from "#compute/facts.js";
-import type { Figure, Label, Shape } from "#handout/handout.js";
+import type { Figure, Shape } from "#handout/handout.js";
 import { type Page, plainOn } from "../page.js";
 import { type Drawn, drop, legWrap, tieOver } from "./drawings/bandages.js";
 import { movedPath, placed, type Spot } from "./drawings/stroke.js";
 import { bodyWrap, headWrap, splint } from "./drawings/wraps.js";
+import { under } from "./shapes.js";
 
 const panel = 125;
 const spotOf = (i: number): Spot => ({ x: i * panel + panel / 2, y: 48 });
@@ -23,13 +24,6 @@ export function bandageWatchOn(page: Page): Figure | null {
   const drawn = care.flatMap(({ bandage, topic }) => drawings[bandage ?? topic]?.(patient.species) ?? [])[0];
   if (!drawn) return null;
   const words = (key: string) => plainOn(page, `drawings:bandage.${key}`);
-  const label = (text: string, i: number): Label => ({
-    text,
-    x: i * panel + panel / 2,
-    y: 110,
-    size: 11,
-    align: "center",
-  });
   const [well, wet, slipped] = [spotOf(0), spotOf(1), spotOf(2)];
   return {
     kind: "figure",
@@ -43,7 +37,7 @@ export function bandageWatchOn(page: Page): Figure | null {
       { path: movedPath(drawn.bandage[0].path, slipped), fill: "none", stroke: "ink", width: 1, dashed: true },
       ...placed(drawn.bandage, { ...slipped, ...drawn.slips(slipped) }),
     ],
-    labels: [words("well"), words("wet"), words("slipped")].map(label),
+    labels: under([words("well"), words("wet"), words("slipped")], panel, 110),
     alt: words("alt"),
     caption: [],
   };

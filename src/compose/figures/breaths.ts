@@ -1,7 +1,8 @@
-import type { Figure, Label } from "#handout/handout.js";
+import type { Figure } from "#handout/handout.js";
 import { amountOn, type Page, plainOn } from "../page.js";
 import { clock, falls, rises, sleeper } from "./drawings/sleeper.js";
 import { placed } from "./drawings/stroke.js";
+import { under } from "./shapes.js";
 
 const panel = 125;
 
@@ -11,13 +12,6 @@ export function breathsOn(page: Page): Figure | null {
   if (!time) return null;
   const words = (key: string, values = {}) => plainOn(page, `drawings:breaths.${key}`, values);
   const count = words("clock", { time: typeof time === "string" ? time : amountOn(page, time) });
-  const label = (text: string, i: number): Label => ({
-    text,
-    x: i * panel + panel / 2,
-    y: 108,
-    size: 11,
-    align: "center",
-  });
   const asleep = (i: number) => ({ x: i * panel + 8, y: 24 });
   return {
     kind: "figure",
@@ -29,7 +23,7 @@ export function breathsOn(page: Page): Figure | null {
       ...placed([...sleeper, ...falls], asleep(1)),
       ...placed(clock, { x: 2 * panel + 27, y: 16 }),
     ],
-    labels: [words("up"), words("down"), count].map(label),
+    labels: under([words("up"), words("down"), count], panel, 108),
     alt: words("alt", { clock: count }),
     caption: [],
   };

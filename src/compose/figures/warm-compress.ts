@@ -3,7 +3,7 @@ import { amountOn, type Page, plainOn } from "../page.js";
 import { bodies } from "./drawings/bodies.js";
 import { bowl, cloth, wrist } from "./drawings/compress.js";
 import { movedPoint, placed } from "./drawings/stroke.js";
-import { upright } from "./shapes.js";
+import { under, upright } from "./shapes.js";
 import { marks } from "./site-marks.js";
 
 const panel = 125;
@@ -17,13 +17,6 @@ export function warmCompressOn(page: Page): Figure | null {
   if (!minutes) return null;
   const words = (key: string, values = {}) => plainOn(page, `drawings:compress.${key}`, values);
   const held = words("hold", { minutes: typeof minutes === "string" ? minutes : amountOn(page, minutes) });
-  const label = (text: string, i: number): Label => ({
-    text,
-    x: i * panel + middle,
-    y: 108,
-    size: 11,
-    align: "center",
-  });
 
   const sore = care.find(({ topic }) => step?.topics.includes(topic));
   const spot = { x: 2 * panel + 12, y: 14, scale: 0.45, ...(sore?.side === "right" ? { mirror: 240 } : {}) };
@@ -41,8 +34,8 @@ export function warmCompressOn(page: Page): Figure | null {
         2 * panel + middle,
       ),
     ],
-    labels: [words("wet"), words("test"), held].flatMap((text, i): Label[] => [
-      label(text, i),
+    labels: under([words("wet"), words("test"), held], panel, 108).flatMap((label, i): Label[] => [
+      label,
       { text: page.voice.number(i + 1), x: i * panel + 12, y: 20, size: 14, align: "center" },
     ]),
     alt: words("alt", { held }),
