@@ -10,9 +10,9 @@ export type Shape = { columns: { index: number; x: number; width: number }[]; co
 
 /**
  * What a column asks for. short: the same with short cells on one line. most: its widest cell on one
- * line; the words of the head may wrap. stretch: it is written in.
- * figures: it holds amounts, aligned at their end. */
-type Need = { least: number; short: number; most: number; stretch: boolean; figures: boolean };
+ * line; the words of the head may wrap, and do not where there is room: head is their width on one line. stretch: it is
+ * written in. figures: it holds amounts, aligned at their end. */
+type Need = { least: number; short: number; most: number; head: number; stretch: boolean; figures: boolean };
 
 /**
  * How a table stands on the page: in the column of the text, else over the full width, else in smaller type, else in parts
@@ -70,6 +70,7 @@ function needsOf(table: Table, style: Style, setting: Setting): Need[] {
       least,
       short: Math.max(head.least, ...cells.map((cell) => (cell.most <= 9 * style.size ? cell.most : cell.least))),
       most,
+      head: head.most,
       stretch: body.some((row) => row[index]?.inlines.some(({ kind }) => kind === "tick")),
       figures: body.some((row) => row[index]?.align === "end"),
     };
@@ -133,6 +134,9 @@ function widthsOf(needs: Need[], width: number): number[] {
     return needs.map((need) => need.least + (need.most - need.least) * share);
   }
   const spare = width - most;
+  const unbroken = needs.map((need) => ({ ...need, most: Math.max(need.most, need.head) }));
+  const wraps = unbroken.some((need, index) => need.most > (needs[index]?.most ?? 0));
+  if (wraps && sum(unbroken.map((need) => need.most)) <= width) return widthsOf(unbroken, width);
   const stretching = needs.filter(({ stretch }) => stretch).length;
   if (stretching > 0) return needs.map((need) => need.most + (need.stretch ? spare / stretching : 0));
   // Figures stand at the right edge; words stay near the words they belong to.
