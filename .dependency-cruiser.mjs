@@ -7,8 +7,9 @@ const arrows = {
   compute: ["plan/plan.ts", "tables", "problems"],
   handout: ["problems"],
   locale: ["problems"],
+  logo: ["problems"],
   compose: ["compute/facts.ts", "handout", "locale", "problems"],
-  render: ["handout", "problems"],
+  render: ["handout", "logo/logo.ts", "problems"],
   reading: ["handout", "tables", "problems"],
   send: ["problems"],
   journal: ["problems"],
@@ -16,7 +17,7 @@ const arrows = {
   cli: ["index.ts", "io", "journal", "problems", "send"],
 };
 // A package with a strong opinion lives in one folder.
-const homes = { yaml: "plan", handlebars: "compose", pdfkit: "render/pdf" };
+const homes = { yaml: "plan", handlebars: "compose", pdfkit: "render/pdf", "@resvg/resvg-wasm": "logo", saxes: "logo" };
 
 const esc = (path) => path.replaceAll(".", "[.]");
 const open = (path) => (path.endsWith(".ts") ? `^src/${esc(path)}$` : `^src/${path}/`);

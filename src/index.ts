@@ -7,6 +7,7 @@
 import { compose as composeHandout } from "#compose/compose.js";
 import { composeProof } from "#compose/proof/proof.js";
 import { type Document, openTemplates, type Templates } from "#compose/templates.js";
+import { type TopicWords, topicWords } from "#compose/topic-sheet.js";
 import { compute as computeFacts } from "#compute/compute.js";
 import type { Facts } from "#compute/facts.js";
 import { freeTextOf } from "#compute/free-text.js";
@@ -18,9 +19,10 @@ import { type Locales, openLocales } from "#locale/locales.js";
 import { matchLanguage } from "#locale/match.js";
 import { withClinicReview } from "#locale/status/clinic-review.js";
 import type { ClinicReview } from "#locale/status/kinds.js";
-import { type LanguageStatus, statusOf } from "#locale/status/status.js";
+import { type LanguageStatus, stateOf, statusOf } from "#locale/status/status.js";
 import { tellProblem } from "#locale/tell.js";
 import { speak } from "#locale/voice.js";
+import type { Logo } from "#logo/logo.js";
 import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import type { Outcome, Problem } from "#problems/problem.js";
@@ -29,17 +31,18 @@ import { type Choices, choicesOf } from "#tables/choices.js";
 import { openTables, type Tables } from "#tables/tables.js";
 
 export { clinicReviewsFile, readClinicReviews } from "#locale/status/clinic-review.js";
+export { openLogo } from "#logo/open-logo.js";
 export { editPlan } from "#plan/edit-plan.js";
 export { clinicJsonSchema, planJsonSchema } from "#plan/json-schema.js";
 export { type Entry, modeline, newFile, type Yaml } from "#plan/new-file.js";
-export { clinicPath, pricesPath, type Sources } from "#plan/read-clinic.js";
+export { clinicPath, namedIn, pricesPath, type Sources } from "#plan/read-clinic.js";
 export { readPlan } from "#plan/read-plan.js";
 export { staffLanguage } from "#plan/staff-language.js";
 export type { Source } from "#plan/text-of.js";
 export { mergeVisit } from "#plan/visit-entry.js";
 export { type Reason, settle } from "#problems/settle.js";
 export { renderRecord as record } from "#render/record/record.js";
-export type { Choices, ClinicReview, Document, Edit, Facts, Handout, Outcome, Plan, Problem, Reading };
+export type { Choices, ClinicReview, Document, Edit, Facts, Handout, Logo, Outcome, Plan, Problem, Reading };
 
 /** Font families in the order they are used, two files each: TrueType for the page, WOFF2 for the screen. */
 export type Fonts = { pdf: FontFamily[]; web: FontFamily[] };
@@ -47,15 +50,19 @@ type FontFamily = { regular: Uint8Array; bold: Uint8Array };
 /** All that ships with the tool, checked once: tables, templates, words and fonts. */
 export type House = { tables: Tables; templates: Templates; locales: Locales; fonts: Fonts };
 
-export const formats = ["pdf", "html", "text", "ics", "sms", "eml"] as const;
+/** What a handout can be drawn as, in the order the files are written. */
+export const formats = ["pdf", "html", "text", "ics", "sms", "eml", "labels"] as const;
+/** One of formats: "text" gives handout.txt, "ics" gives rechecks.ics, "sms" gives messages.txt. */
 export type Format = (typeof formats)[number];
-/** document: the name of the files, "handout" unless it is the estimate alone or a proof. */
+/** document: the name of the files, "handout" unless it is a part alone or a proof; the short form is set on one page. */
 export type RenderOptions = {
   paper: "letter" | "a4";
   large: boolean;
   formats: readonly Format[];
   document?: Document | "proof" | undefined;
+  logo?: Logo | null | undefined;
 };
+/** A file of a package. name: "handout.pdf", or with its folder, "es/handout.pdf". */
 export type OutputFile = { name: string; bytes: Uint8Array };
 
 /** The first is for reading; the others for what it lacks. Screens have fonts for Chinese of their own. */
@@ -103,7 +110,7 @@ export const revise = (plan: Plan, facts: Facts, entry: VisitEntry, house: House
   revisePlan(plan, facts, entry, house.tables.visits);
 
 /**
- * The facts put into words: a document tree in one language. document: the handout, or its estimate alone;
+ * The facts put into words: a document tree in one language. document: the handout, its short form, or its estimate alone;
  * reviews: what the clinic has read itself, so that the page need not say that nobody has.
  */
 export const compose = (
@@ -150,23 +157,34 @@ export async function render(handout: Handout, house: House, options: RenderOpti
   return { value: whole ? drawn.flatMap(({ value }) => value ?? []) : null, problems };
 }
 
+/** What is promised to fit on one page, and what is set on one where it does. */
+const onePage: { [D in Document | "proof"]?: "must" | "may" } = { "first-page": "must", estimate: "may" };
+
 type Renderer = (handout: Handout, house: House, options: RenderOptions) => Promise<Outcome<OutputFile[]>>;
 
 const renderers: Record<Format, Renderer> = {
-  async pdf(handout, { fonts }, { paper, large, document = "handout" }) {
+  async pdf(handout, { fonts }, { paper, large, logo, document = "handout" }) {
     const { renderPdf } = await import("#render/pdf/pdf.js");
-    const page = { paper, large, fonts: fonts.pdf };
+    const page = { paper, large, fonts: fonts.pdf, onePage: onePage[document], logo };
     const { value, problems } = await renderPdf(handout, page);
     return { value: value && [{ name: `${document}.pdf`, bytes: value }], problems };
   },
-  async html(handout, { fonts }, { document = "handout" }) {
+  async html(handout, { fonts }, { logo, document = "handout" }) {
     const { renderHtml } = await import("#render/html/html.js");
     const calendar = await calendarOf(handout);
-    return file(`${document}.html`, renderHtml(handout, { fonts: fonts.web, calendar }));
+    return file(`${document}.html`, renderHtml(handout, { fonts: fonts.web, calendar, logo }));
   },
   async text(handout, _house, { document = "handout" }) {
     const { renderText } = await import("#render/text/text.js");
     return file(`${document}.txt`, renderText(handout));
+  },
+  async labels(handout, { fonts }) {
+    const { title, sections } = handout.labels ?? { title: "", sections: [] };
+    if (sections.length === 0) return { value: [], problems: [] };
+    const { renderPdf } = await import("#render/pdf/pdf.js");
+    const roll = { paper: "label" as const, large: false, fonts: fonts.pdf };
+    const { value, problems } = renderPdf({ ...handout, title, sections }, roll);
+    return { value: value && [{ name: "labels.pdf", bytes: value }], problems };
   },
   async sms(handout) {
     const { renderSms } = await import("#render/sms/sms.js");
@@ -226,12 +244,7 @@ export const topics = (house: House, language: string): { id: string; species: s
 };
 
 /** A topic as staff would read it: what it asks of a plan, and every sentence it puts before an owner. */
-export type TopicSheet = Choices["topics"][number] & {
-  name: string;
-  /** of: "done", "steps", "normal", "avoid" or "supplies"; of a sign, its urgency. */
-  said: { of: string; text: string }[];
-  source: string;
-};
+export type TopicSheet = Choices["topics"][number] & TopicWords;
 
 /** The sheet of a topic in a language, or null where there is no such topic. patient: what stands for the animal's name. */
 export function topicSheet(house: House, id: string, language: string, patient: string): TopicSheet | null {
@@ -239,36 +252,7 @@ export function topicSheet(house: House, id: string, language: string, patient: 
   const topic = topics.find((one) => one.id === id);
   const choice = choicesOf(house.tables).topics.find((one) => one.id === id);
   if (!topic || !choice) return null;
-  const voice = speak(house.locales, language);
-  const word = (list: keyof typeof statements, id: string): string => {
-    const own = statements[list].find((row) => row.id === id)?.values ?? {};
-    const told = Object.entries(own).map(([name, value]) => [
-      name,
-      typeof value === "string" ? value : voice.amount(value),
-    ]);
-    // No animal stands behind a topic; a language whose words agree with one's sex says the masculine, as its own grammar does.
-    const values = { name: patient, context: "male", ...Object.fromEntries(told) };
-    return voice.say(`statements:${list}.${id}`, values).replaceAll("**", "");
-  };
-  const listed = (list: "done" | "steps" | "normal" | "avoid" | "supplies") =>
-    topic[list].map((id) => ({ of: list, text: word(list, id) }));
-  const signs = topic.signs.map(({ id, urgency }) => ({
-    of: urgency ?? statements.signs.find((row) => row.id === id)?.urgency ?? "today",
-    text: word("signs", id),
-  }));
-  return {
-    ...choice,
-    name: voice.say(`topics:${id}.name`),
-    said: [
-      ...listed("done"),
-      ...listed("steps"),
-      ...signs,
-      ...listed("normal"),
-      ...listed("avoid"),
-      ...listed("supplies"),
-    ],
-    source: topic.source,
-  };
+  return { ...choice, ...topicWords(topic, statements, house.locales, { language, patient }) };
 }
 
 /** What a plan may name, and what each kind of care asks for. */
@@ -276,6 +260,13 @@ export const choices = (house: House): Choices => choicesOf(house.tables);
 
 /** A language a handout can be written in, by its own name, and how far its translation is (LanguageStatus). */
 export type Language = LanguageStatus & { tag: string; name: string };
+
+/** How far the words of one language have been read; reviews: what the clinic has read itself. */
+export const reviewOf = (
+  { locales }: House,
+  tag: string,
+  reviews: readonly ClinicReview[] = [],
+): LanguageStatus["state"] => stateOf(locales, tag, reviews);
 
 /** The languages there are. reviews: the clinic's own, which count as a translator's do. */
 export const languages = (house: House, reviews: readonly ClinicReview[] = []): Language[] =>

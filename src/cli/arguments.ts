@@ -13,7 +13,15 @@ export function dayArgument(given: string): string {
 }
 
 /** All formats, in the order they are built in: named here again, so that a mistyped command need not load the stages. */
-const known: Record<Format, true> = { pdf: true, html: true, text: true, ics: true, sms: true, eml: true };
+const known: Record<Format, true> = {
+  pdf: true,
+  html: true,
+  text: true,
+  ics: true,
+  sms: true,
+  eml: true,
+  labels: true,
+};
 export const formats = Object.keys(known) as Format[];
 
 /** "pdf,html": each once, in the order of the formats. */

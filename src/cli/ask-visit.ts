@@ -1,68 +1,122 @@
-import { group, multiselect, select, text } from "@clack/prompts";
-import { explain } from "#index.js";
+import type { Readable, Writable } from "node:stream";
+import { isCancel, multiselect, select, text } from "@clack/prompts";
+import { explain, type Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
+import type { Reason } from "#problems/settle.js";
 import type { Desk } from "./desk.js";
+import { listed } from "./entry/said-fields.js";
+import { printable } from "./printable.js";
 import { deskLanguage } from "./say.js";
+import { leftOf, medicineOf } from "./visit-flags.js";
 
-const choices = {
-  discharge: ["none", "little", "moderate", "much"],
-  smell: ["none", "slight", "bad"],
-  bandage: ["dry", "damp", "soaked", "slipped", "chewed", "off"],
-  pain: ["none", "mild", "moderate", "severe"],
-  decided: ["continue", "stretch", "close", "drain out", "stop"],
-};
-const colours = ["pink", "red", "pale", "yellow", "grey", "black"];
-const at = { file: "", line: 1, column: 1, length: 1 };
-
+/** What was entered so far, as the fields of a visit's file. */
+export type Entered = Record<string, unknown>;
+/** What an answer is held against. medicines: those of the plan; tryOut: all that entering this would bring to light. */
+export type Known = { medicines: readonly string[]; tryOut: (entered: Entered) => Problem[] };
 /** Where questions are asked and answered. */
-export type Screen = { input: NodeJS.ReadStream; output: NodeJS.WriteStream };
+export type Screen = { input: Readable; output: Writable };
 
-/** Asks on the terminal what was seen, done and decided; where there is none, nothing was entered. */
-export async function askVisit(
-  { house }: Desk,
-  { input, output }: Screen = { input: process.stdin, output: process.stderr },
-): Promise<Record<string, unknown>> {
-  if (!input.isTTY || !output.isTTY) return {};
-  const ask = (field: string) => explain(problem("revise-ask", at, { context: field }), house, deskLanguage()).what;
-  const line = (field: string) => () => text({ message: ask(field), input, output });
-  const one = (field: keyof typeof choices) => () =>
-    select({ message: ask(field), options: choices[field].map((value) => ({ value })), input, output });
-  const many = () =>
-    multiselect({
-      message: ask("tissue"),
-      options: colours.map((value) => ({ value })),
-      required: false,
-      input,
-      output,
+/**
+ * One question. Typed unless it has options; read: what was typed, as its field has it; several: more than one option may be
+ * chosen; when: whether it is asked at all.
+ */
+type Question = {
+  field: string;
+  seen?: true;
+  options?: readonly string[];
+  several?: true;
+  read?: (typed: string) => unknown;
+  when?: (entered: Entered) => boolean;
+};
+
+const commas = (typed: string): string[] =>
+  typed
+    .split(",")
+    .map((word) => word.trim())
+    .filter(Boolean);
+
+const questionsOf = (medicines: readonly string[]): Question[] => [
+  { field: "at" },
+  { field: "visit", read: commas },
+  { field: "discharge", seen: true, options: ["none", "little", "moderate", "much"] },
+  { field: "tissue", seen: true, options: ["pink", "red", "pale", "yellow", "grey", "black"], several: true },
+  { field: "smell", seen: true, options: ["none", "slight", "bad"] },
+  { field: "bandage", seen: true, options: ["dry", "damp", "soaked", "slipped", "chewed", "off"] },
+  { field: "pain", seen: true, options: ["none", "mild", "moderate", "severe"] },
+  { field: "did", read: commas },
+  { field: "decided", options: ["continue", "stretch", "close", "drain out", "stop"] },
+  { field: "every", when: ({ decided }) => decided === "stretch" },
+  { field: "weight" },
+  { field: "left", read: (typed) => leftOf(commas(typed)), when: () => medicines.length > 0 },
+  { field: "stop", options: medicines, several: true, when: () => medicines.length > 0 },
+  { field: "medicines", read: (typed) => listed(typed).map(medicineOf) },
+  { field: "charged" },
+  { field: "paid" },
+];
+
+const at = { file: "", line: 1, column: 1, length: 1 };
+/** What stands for an answer that is still to come while an earlier one is tried. */
+const standIns: Entered = { visit: ["recheck"], decided: "continue" };
+
+/** Asks what was seen, done and decided, and lets no answer pass that would stop the plan; null where it is broken off. */
+export async function askVisit(desk: Desk, { medicines, tryOut }: Known, screen: Screen): Promise<Entered | null> {
+  let entered: Entered = {};
+  for (const question of questionsOf(medicines)) {
+    if (question.when?.(entered) === false) continue;
+    const withAnswer = (answer: string | string[]): Entered => {
+      const value = typeof answer === "string" && question.read ? question.read(answer) : answer;
+      if (value === "" || (Array.isArray(value) && value.length === 0)) return entered;
+      const { field, seen } = question;
+      return seen
+        ? { ...entered, seen: { ...(entered["seen"] as Entered), [field]: value } }
+        : { ...entered, [field]: value };
+    };
+    const answer = await askOne(desk, question, screen, (typed) => {
+      // Whether the visit has a price is asked for last.
+      const early = (found: Problem) => found.code === "revise-charge-unknown" && question.field !== "charged";
+      const found = tryOut({ ...standIns, ...withAnswer(typed) }).filter((one) => !early(one));
+      const stop = found.find(({ severity }) => severity === "stop");
+      return stop && say(desk, stop);
     });
-  const answers = await group(
-    {
-      at: line("at"),
-      visit: line("visit"),
-      discharge: one("discharge"),
-      tissue: many,
-      smell: one("smell"),
-      bandage: one("bandage"),
-      pain: one("pain"),
-      did: line("did"),
-      decided: one("decided"),
-      weight: line("weight"),
-      charged: line("charged"),
-      paid: line("paid"),
-    },
-    { onCancel: () => process.exit(2) },
-  );
-  const { discharge, tissue, smell, bandage, pain, ...rest } = answers;
-  const listed = (words: unknown) =>
-    String(words ?? "")
-      .split(",")
-      .map((word) => word.trim())
-      .filter(Boolean);
-  const fields = {
-    ...rest,
-    visit: listed(rest.visit),
-    did: listed(rest.did),
-    seen: { discharge, tissue, smell, bandage, pain },
-  };
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined && value !== ""));
+    if (answer === null) return null;
+    entered = withAnswer(answer);
+  }
+  return entered;
+}
+
+/** Asks why the clinician goes on with each problem that needs a reason; null where none is given for one of them. */
+export async function askReasons(
+  desk: Desk,
+  asks: readonly { found: Problem; for: string | null }[],
+  screen: Screen,
+): Promise<Reason[] | null> {
+  const reasons: Reason[] = [];
+  for (const { found, for: subject } of asks) {
+    const message = `${say(desk, found)}\n${say(desk, problem("revise-ask", at, { context: "reason" }))}`;
+    const reason = await text({ message, ...screen });
+    if (isCancel(reason) || !reason?.trim()) return null;
+    reasons.push({ problem: found.code, ...(subject === null ? {} : { for: subject }), reason: reason.trim() });
+  }
+  return reasons;
+}
+
+function say({ house }: Desk, found: Problem): string {
+  const { what, hint } = explain(found, house, deskLanguage());
+  return printable(hint ? `${what} ${hint}` : what);
+}
+
+async function askOne(
+  desk: Desk,
+  { field, options: words, several }: Question,
+  screen: Screen,
+  fault: (typed: string) => string | undefined,
+): Promise<string | string[] | null> {
+  const message = say(desk, problem("revise-ask", at, { context: field }));
+  const options = (words ?? []).map((value) => ({ value }));
+  const answer = !words
+    ? await text({ message, validate: (typed) => fault(typed ?? ""), ...screen })
+    : several
+      ? await multiselect({ message, options, required: false, ...screen })
+      : await select({ message, options, ...screen });
+  return isCancel(answer) ? null : (answer ?? "");
 }

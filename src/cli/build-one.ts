@@ -2,11 +2,9 @@ import type { Outcome } from "#index.js";
 import { writeWhole } from "#io/write-whole.js";
 import { type Settled, settle } from "#problems/settle.js";
 import type { Case } from "./case.js";
-import { canKeep } from "./case-folder.js";
 import type { Desk } from "./desk.js";
 import { draw } from "./draw.js";
 import { type ExitCode, exitCodeOf } from "./exit-code.js";
-import { follow } from "./follow.js";
 import { type KeptBuild, keepBuild } from "./keep-build.js";
 import type { BuildOptions } from "./options.js";
 import { packageOf } from "./package.js";
@@ -29,27 +27,24 @@ export async function buildOne(desk: Desk, one: Case, places: Places, options: B
     staffToo,
     proof,
     reviews: one.reviews.reviews,
+    logo: one.logo,
   });
   const settled = settle(drawn.problems, [...(one.plan.value?.allow ?? []), ...options.allow]);
   report(desk, one, settled);
   if (!drawn.value || settled.open.length > 0) return tell(desk, one, settled, []);
 
   const contents = { ...drawn.value, texts: one.texts, reviews: one.reviews.reviews, settled };
-  const files = await packageOf(contents, desk.house);
-  const { value, problems } = await handOver(desk, { one, ...drawn.value, files, options }, places);
+  const made = await packageOf(contents, desk.house);
+  const { value, problems } = await handOver(desk, { one, ...drawn.value, made, options }, places);
   const { open, notes } = settle(problems, []);
   report(desk, { ...one, texts: [] }, { open, allowed: [], notes });
   return tell(desk, one, { ...settled, open }, value ?? []);
 }
 
-/** Nothing is handed out that its case folder could not take, and nothing is kept that was not handed out. */
 async function handOver({ house }: Desk, build: KeptBuild, { out, kept }: Places): Promise<Outcome<string[]>> {
-  if (kept === null) return writeWhole(out, build.files);
-  const written = await follow(await canKeep(kept, build.facts.caseId), () => writeWhole(out, build.files));
-  return follow(written, async (paths) => {
-    const { value, problems } = await keepBuild(kept, house, build);
-    return { value: value && paths, problems };
-  });
+  const { files, forStaff } = build.made;
+  const handOut = () => writeWhole(out, [...forStaff, ...files]);
+  return kept === null ? handOut() : keepBuild(kept, house, build, handOut);
 }
 
 /** Names the files written, or says why there are none. */

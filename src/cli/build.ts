@@ -6,9 +6,13 @@ import { type BuildOptions, planOptions } from "./options.js";
 const manual = `
 Files written:
   handout.pdf, handout.html, handout.txt   the handout, for paper, screen and e-mail
+  first-page.pdf, .html, .txt              with --only first-page, one page: whom to
+                                           ring, what comes next, when to go
   estimate.pdf, .html, .txt                these alone with --only estimate
   messages.txt                             the three things to know now, as short
                                            messages, only with --format sms
+  labels.pdf                               a label for each medicine, 4 by 6 inches,
+                                           only with --format labels
   rechecks.ics                             the visits, for the owner's calendar
   cancelled.ics                            those of an earlier paper that will not be
   handout.eml                              the e-mail to the owner, a draft, with the
@@ -44,6 +48,7 @@ Examples:
   hearthsheet build rex/plan.yaml --out out --case cases/rex
   hearthsheet build rex/plan.yaml --out out --language en --language es --paper a4
   hearthsheet build */plan.yaml --out out --format pdf
+  hearthsheet build rex/plan.yaml --out out --only first-page
   hearthsheet build rex/plan.yaml --out out --only estimate
   hearthsheet build rex/plan.yaml --out out --watch --open
   hearthsheet build rex/plan.yaml --out out --language vi --proof
@@ -61,12 +66,14 @@ export const buildCommand = (done: (code: ExitCode) => void): Command => {
     )
     .addOption(
       new Option("-f, --format <list>", `some of ${formats.join(",")}`).argParser(formatsArgument).default(
-        formats.filter((format) => format !== "sms" && format !== "eml"),
-        "all but sms and eml",
+        formats.filter((format) => format !== "sms" && format !== "eml" && format !== "labels"),
+        "all but sms, eml and labels",
       ),
     )
     .addOption(new Option("--paper <size>", "the size of the page (default: the clinic's)").choices(["letter", "a4"]))
-    .addOption(new Option("--only <part>", "build this part alone, as a page of its own").choices(["estimate"]))
+    .addOption(
+      new Option("--only <part>", "build this part alone, as a page of its own").choices(["estimate", "first-page"]),
+    )
     .option("--staff-language", "the e-mail says it in the staff's language too")
     .addOption(new Option("-j, --jobs <n>", "build so many plans at once").argParser(jobsArgument).default(1))
     .option("--resume", "leave out what an earlier run built from the same plan, profile and flags")

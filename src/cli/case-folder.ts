@@ -47,9 +47,12 @@ export async function addToCase(
   });
 }
 
-/** Whether a case folder can take a case, before anything is handed out that would have to stand in it. */
-export const canKeep = (folder: string, caseId: string): Promise<Outcome<Entry[]>> =>
-  addToCase(folder, caseId, [], () => []);
+/**
+ * Whether a case folder can take a case: what is to be handed out is kept first, so that none is handed out that there was no
+ * room for. It stands in the case when a line of the journal names it.
+ */
+export const canKeep = (folder: string, caseId: string, kept: Kept): Promise<Outcome<Entry[]>> =>
+  addToCase(folder, caseId, kept, () => []);
 
 const whole = (file: string) => ({ file, line: 1, column: 1, length: 1 });
 

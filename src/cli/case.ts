@@ -1,7 +1,10 @@
 import { dirname, isAbsolute, join } from "node:path";
 import {
   clinicPath,
+  type Logo,
+  namedIn,
   type Outcome,
+  openLogo,
   type Plan,
   pricesPath,
   readPlan,
@@ -12,12 +15,13 @@ import {
 import { readLines } from "#io/read-lines.js";
 import { readSource } from "#io/read-source.js";
 import { sha256 } from "#io/sha256.js";
+import { logoEngine } from "#io/shipped.js";
 import { placeOf } from "#problems/place.js";
 import { type Problem, problem } from "#problems/problem.js";
 import { clinicReviewsIn, noReviews, type Reviews } from "./clinic-reviews.js";
 
 /** A source, what it is, and where its first line stands on the user's side: a line of a stream has its own number. */
-export type Text = Source & { is: keyof Sources; firstLine: number };
+export type Text = Source & { is: keyof Sources | "logo"; firstLine: number };
 
 /** One plan on its way through the command line. */
 export type Case = {
@@ -34,6 +38,8 @@ export type Case = {
   language: string;
   /** What the clinic itself has read of the languages. */
   reviews: Reviews;
+  /** The clinic's, ready to be drawn. */
+  logo?: Logo | null;
 };
 
 /** The cases the user named, one after another; "-" is one case a line of standard input. today: "2026-03-04". */
@@ -56,29 +62,53 @@ export async function readCase(
   if (!plan)
     return {
       ...{ name, plan: { value: null, problems: unread }, earlier: [], past: [], texts: [] },
-      ...{ language: "en", reviews: noReviews },
+      ...{ language: "en", reviews: noReviews, logo: null },
     };
   const clinic = await readNamed(clinicPath(plan), folder);
   const prices = await readNamed(pricesPath({ plan, clinic: clinic?.value }), clinic ? dirname(clinic.path) : folder);
   const sources = { plan, clinic: clinic?.value, prices: prices?.value };
   const read = readPlan(sources, { today });
   const before = await readEarlier(read.value, folder, today);
+  const logo = await readLogo(sources, clinic ? dirname(clinic.path) : folder);
   const { value: reviews, problems: unreviewed } = await clinicReviewsIn(clinic ? dirname(clinic.path) : folder);
-  const problems = [...[clinic, prices].reduce(tellUnread, read.problems), ...before.problems, ...unreviewed];
+  const problems = [
+    ...[clinic, prices].reduce(tellUnread, read.problems),
+    ...before.problems,
+    ...unreviewed,
+    ...logo.problems,
+  ];
   return {
     name,
-    plan: { value: before.value && reviews && read.value, problems },
+    plan: { value: before.value && reviews && logo.value && read.value, problems },
     earlier: before.value?.plans ?? [],
     past: before.value?.texts ?? [],
     texts: [
       { ...plan, is: "plan", firstLine },
       ...(clinic?.value ? [{ ...clinic.value, is: "clinic" as const, firstLine: 1 }] : []),
       ...(prices?.value ? [{ ...prices.value, is: "prices" as const, firstLine: 1 }] : []),
+      ...(logo.value?.source ? [{ ...logo.value.source, is: "logo" as const, firstLine: 1 }] : []),
     ],
     language: staffLanguage(sources) ?? "en",
     reviews: reviews ?? noReviews,
+    logo: logo.value?.logo ?? null,
   };
 }
+
+type ReadLogo = { source: Source | null; logo: Logo | null };
+
+/** The clinic's logo, read and drawn; none where its profile names none. What is wrong is told where it is named. */
+async function readLogo(sources: Sources, folder: string): Promise<Outcome<ReadLogo>> {
+  const field = namedIn(sources, "logo");
+  const named = await readNamed(field?.path ?? null, folder);
+  if (!field || !named) return { value: { source: null, logo: null }, problems: [] };
+  const { at } = field;
+  if (!named.value) return { value: null, problems: named.problems.map((found) => unreadLogo(found, at)) };
+  const { value: logo, problems } = await openLogo(named.value, at, await logoEngine());
+  return { value: logo && { source: named.value, logo }, problems };
+}
+
+const unreadLogo = (found: Problem, at: Problem["at"]): Problem =>
+  found.code === "file-too-large" ? problem("logo-too-large", at, found.values) : { ...found, at };
 
 /** The revisions before a plan, each as it was when the next was made from it. Problems: "earlier-missing", "earlier-changed". */
 async function readEarlier(plan: Plan | null, folder: string, today: string): Promise<Outcome<Earlier>> {

@@ -75,40 +75,49 @@ complete -o filenames -F _hearthsheet hearthsheet
 }
 
 function zsh(words: readonly Words[]): string {
-  const quoted = (text: string) => `'${text.replaceAll("'", "'\\\\''")}'`;
-  const escaped = (text: string) => text.replaceAll(":", "\\:");
+  const quoted = (text: string) => `'${text.replaceAll("'", "'\\''")}'`;
+  const escaped = (text: string) => text.replaceAll("\\", "\\\\").replaceAll(":", "\\:");
+  const described = (word: string, about: string) => quoted(`${escaped(word)}:${escaped(about)}`);
   const cases = words.slice(1).map(({ name, flags, below }) => {
-    const specs = [
-      ...below.map((one) => quoted(one)),
-      ...flags.map(({ flag, about }) => quoted(`${flag}:${escaped(about)}`)),
-    ];
-    return `    ${quoted(name)}) list=(${specs.join(" ")}) ;;`;
+    const options = flags.map(({ flag, about }) => described(flag, about)).join(" ");
+    return `    ${quoted(name)}) below=(${below.map(quoted).join(" ")}) flags=(${options}) ;;`;
   });
+  const choices = words.flatMap(({ flags }) => flags.filter((one) => one.choices.length > 0));
+  const byFlag = new Map(choices.map(({ flag, choices }) => [flag, choices.map(quoted).join(" ")]));
   const commands = words.filter(({ name }) => name !== "" && !name.includes(" "));
+  // Found in fpath the file is the function and is run when it is first called; sourced, it only says which command it is for.
   return `#compdef hearthsheet
 # hearthsheet completion zsh
 _hearthsheet() {
-  local -a list
+  local -a below flags
   local name="\${words[2]}"
   if (( CURRENT == 2 )); then
-    list=(${commands.map(({ name, about }) => quoted(`${name}:${escaped(about)}`)).join(" ")})
-    _describe command list
+    below=(${commands.map(({ name, about }) => described(name, about)).join(" ")})
+    _describe command below
     return
   fi
-  [[ -n "\${words[3]}" && "$name \${words[3]}" == "new clinic" ]] && name="new clinic"
+  case "\${words[CURRENT-1]}" in
+${[...byFlag].map(([flag, list]) => `    ${flag}) below=(${list}); _describe choice below; return ;;`).join("\n")}
+  esac
+  (( CURRENT > 3 )) && [[ "$name \${words[3]}" == "new clinic" ]] && name="new clinic"
   case "$name" in
 ${cases.join("\n")}
   esac
-  _describe -o option list
-  _files
+  if [[ "\${words[CURRENT]}" == -* ]]; then
+    _describe -o option flags
+  else
+    (( CURRENT == 3 )) && (( \${#below} )) && _describe word below
+    _files
+  fi
 }
-compdef _hearthsheet hearthsheet
+if [[ "\${funcstack[1]}" == _hearthsheet ]]; then _hearthsheet "$@"; else compdef _hearthsheet hearthsheet; fi
 `;
 }
 
 function fish(words: readonly Words[]): string {
   const quoted = (text: string) => `'${text.replaceAll("\\", "\\\\").replaceAll("'", "\\'")}'`;
   return `# hearthsheet completion fish
+complete -c hearthsheet -n __fish_use_subcommand -f
 ${words
   .flatMap(({ name, about, flags, below }) => {
     const [parent = ""] = name.split(" ").slice(0, -1);

@@ -14,8 +14,8 @@ import {
 import type { Case } from "./case.js";
 import { follow } from "./follow.js";
 
-/** The files of one plan in one language. asked: as the user or the plan says it; language: the words they are in. */
-export type Drawn = { asked: string; language: string; files: OutputFile[] };
+/** The files of one plan in one language. asked: as the user or the plan says it; language: the words they are in; forStaff: proofs. */
+export type Drawn = { asked: string; language: string; files: OutputFile[]; forStaff: OutputFile[] };
 
 /** The paper is the clinic's own unless another is asked for; the language is the owner's unless some are. */
 export type Wanted = Omit<RenderOptions, "paper"> & {
@@ -61,7 +61,7 @@ async function drawOne(
   const proofs = options.proof && files.value ? await drawProof(facts, house, asked, options) : nothing;
   const problems = [...files.problems, ...proofs.problems];
   return {
-    value: files.value && proofs.value && { asked: first, language, files: [...files.value, ...proofs.value] },
+    value: files.value && proofs.value && { asked: first, language, files: files.value, forStaff: proofs.value },
     problems,
   };
 }

@@ -3,28 +3,35 @@ import type { Facts, House, Outcome, OutputFile, Source } from "#index.js";
 import { shippedHashes, versions } from "#io/made-with.js";
 import { sha256 } from "#io/sha256.js";
 import { shippedFiles } from "#io/shipped.js";
-import type { Built, Entry, Made, SourceKept, Sources } from "#journal/entry.js";
+import type { Built, Made, SourceKept, Sources } from "#journal/entry.js";
 import type { Case, Text } from "./case.js";
-import { addToCase } from "./case-folder.js";
+import { addToCase, canKeep } from "./case-folder.js";
 import type { Drawn } from "./draw.js";
+import { follow } from "./follow.js";
 import type { BuildOptions } from "./options.js";
-import { reviewStates } from "./package.js";
+import { type Package, reviewStates } from "./package.js";
 
 /** A package that was built: from what, and what it holds. */
 export type KeptBuild = {
   one: Case;
   facts: Facts;
   drawn: readonly Drawn[];
-  files: readonly OutputFile[];
+  made: Package;
   options: BuildOptions;
 };
 
 /**
- * Keeps a build in its case folder: the texts it was made from, its facts, its files, and one line of the journal. A build that
- * is the last one over again, on the same day, is no new line.
+ * Hands a build out and keeps it in its case folder: the texts it was made from, its facts, its files, and one line of the
+ * journal. A build that is the last one over again, on the same day, is no new line. Nothing is handed out that there was no
+ * room to keep, and what was not handed out has no line.
  */
-export async function keepBuild(folder: string, house: House, build: KeptBuild): Promise<Outcome<Entry[]>> {
-  const { one, facts, files } = build;
+export async function keepBuild<T>(
+  folder: string,
+  house: House,
+  build: KeptBuild,
+  handOut: () => Promise<Outcome<T>>,
+): Promise<Outcome<T>> {
+  const { one, facts, made } = build;
   const told = asBytes(facts);
   const texts = [one.texts, ...one.past].flat();
   const reviews = one.reviews.source;
@@ -33,29 +40,35 @@ export async function keepBuild(folder: string, house: House, build: KeptBuild):
     ...texts.map((text) => ({ name: nameOf(text), bytes: text.bytes })),
     ...(reviews ? [{ name: nameOf(reviews), bytes: reviews.bytes }] : []),
     { name: "facts.json", bytes: told },
-    ...files,
+    ...made.files,
+    ...made.forStaff,
   ];
-  return addToCase(folder, facts.caseId, kept, (before) => {
-    const last = before.findLast(({ what }) => what === "built");
-    const same = last && JSON.stringify({ ...last, at: "" }) === JSON.stringify({ ...entry, at: "" });
-    return same ? [] : [entry];
+  const handed = await follow(await canKeep(folder, facts.caseId, kept), handOut);
+  return follow(handed, async (value) => {
+    const noted = await addToCase(folder, facts.caseId, [], (before) => {
+      const last = before.findLast(({ what }) => what === "built");
+      const same = last && JSON.stringify({ ...last, at: "" }) === JSON.stringify({ ...entry, at: "" });
+      return same ? [] : [entry];
+    });
+    return { value: noted.value && value, problems: noted.problems };
   });
 }
 
 /** The ending a kept text has: that of the file it came from. */
 export const nameOf = ({ file }: Pick<Source, "file">): string => (file === "-" ? "plan.json" : file);
 
-async function entryOf(folder: string, house: House, { one, facts, drawn, files, options }: KeptBuild): Promise<Built> {
+async function entryOf(folder: string, house: House, { one, facts, drawn, made, options }: KeptBuild): Promise<Built> {
   const from = (file: string) =>
     file === "-" ? null : isAbsolute(file) ? file : relative(resolve(folder), resolve(file));
   const sourceOf = ({ file, bytes }: Source): SourceKept => ({ file, from: from(file), sha256: sha256(bytes) });
   const sourcesOf = (texts: readonly Text[]): Sources => {
     const text = (is: Text["is"]) => texts.find((one) => one.is === is);
-    const [plan, clinic, prices] = [text("plan"), text("clinic"), text("prices")];
+    const [plan, clinic, prices, logo] = [text("plan"), text("clinic"), text("prices"), text("logo")];
     return {
       plan: sourceOf(plan ?? { file: "", bytes: new Uint8Array() }),
       clinic: clinic ? sourceOf(clinic) : null,
       prices: prices ? sourceOf(prices) : null,
+      ...(logo ? { logo: sourceOf(logo) } : {}),
     };
   };
   return {
@@ -72,7 +85,7 @@ async function entryOf(folder: string, house: House, { one, facts, drawn, files,
       languages: options.language,
       formats: options.format,
       paper: options.paper ?? null,
-      only: options.only === "estimate" ? options.only : null,
+      only: options.only ?? null,
       large: options.largePrint ?? false,
       staffToo: options.staffLanguage ?? false,
       proof: options.proof ?? false,
@@ -85,9 +98,12 @@ async function entryOf(folder: string, house: House, { one, facts, drawn, files,
     made: await madeWith([...drawn.map(({ language }) => language), facts.clinic.staffLanguage]),
     facts: sha256(asBytes(facts)),
     languages: reviewStates(drawn, house, one.reviews.reviews),
-    files: files.map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })),
+    files: made.files.map(hashed),
+    ...(made.forStaff.length > 0 ? { forStaff: made.forStaff.map(hashed) } : {}),
   };
 }
+
+const hashed = ({ name, bytes }: OutputFile) => ({ name, sha256: sha256(bytes) });
 
 /** What a package in these languages is made with now; English is what all fall back on. */
 export async function madeWith(languages: readonly string[]): Promise<Made> {

@@ -1,5 +1,5 @@
 import PostalMime from "postal-mime";
-import { languages, type Outcome, type Problem } from "#index.js";
+import { type Outcome, type Problem, reviewOf } from "#index.js";
 import { readPackage } from "#io/read-package.js";
 import { sha256 } from "#io/sha256.js";
 import { problem } from "#problems/problem.js";
@@ -36,7 +36,7 @@ export async function readLetter(folder: string, { house }: Desk): Promise<Outco
   const header = mail.headers.find(({ key }) => key === "content-language")?.value ?? "";
   const language = header.split(",")[0]?.trim() ?? "";
   // The language the words were first written in needs no review.
-  const original = languages(house).some(({ tag, state }) => tag === language && state === "original");
+  const original = reviewOf(house, language) === "original";
   const recorded = built.languages.find((one) => one.language === language)?.review;
   const { caseId, revision } = built;
   return {

@@ -1,5 +1,5 @@
 import { dirname, join } from "node:path";
-import { choices, clinicJsonSchema, languages, type Outcome } from "#index.js";
+import { choices, clinicJsonSchema, languages, type Outcome, speaks } from "#index.js";
 import { isThere } from "#io/find-above.js";
 import { problem } from "#problems/problem.js";
 import { settle } from "#problems/settle.js";
@@ -52,7 +52,7 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
 
   const zone = new Intl.DateTimeFormat().resolvedOptions().timeZone;
   const asking = canAsk() ? asker(desk, deskLanguage(), tryOut) : null;
-  const questions = clinicQuestions(languages(house), zone, deskLanguage());
+  const questions = clinicQuestions(languages(house), zone, speaks(house, deskLanguage()) ?? "en");
   const held = await hold({ questions, tryOut }, options, asking, teller(desk, deskLanguage()));
   if (!held || held.missing.length > 0) {
     say(held ? problem("new-missing", at, { flags: held.missing }) : problem("new-cancelled", at, {}));

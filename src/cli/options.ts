@@ -15,7 +15,7 @@ export type BuildOptions = PlanOptions & {
   language: string[];
   format: Format[];
   paper?: RenderOptions["paper"];
-  only?: RenderOptions["document"];
+  only?: "estimate" | "first-page";
   largePrint?: boolean;
   watch?: boolean;
   jobs?: number;
@@ -61,7 +61,7 @@ export type ReviseFlags = Partial<
     | "paid",
     string
   > &
-    Record<"visit" | "tissue" | "did" | "course" | "booked" | "left" | "stop" | "chargedOn", Several>
+    Record<"visit" | "tissue" | "did" | "course" | "booked" | "left" | "stop" | "medicine" | "chargedOn", Several>
 >;
 export type ReviseOptions = PlanOptions & ReviseFlags & { from?: string; case?: string };
 

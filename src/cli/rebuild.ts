@@ -1,7 +1,9 @@
 import {
   formats,
   type House,
+  type Logo,
   type Outcome,
+  openLogo,
   type Plan,
   readClinicReviews,
   readPlan,
@@ -9,6 +11,7 @@ import {
   settle,
 } from "#index.js";
 import { sha256 } from "#io/sha256.js";
+import { logoEngine } from "#io/shipped.js";
 import type { Built, SourceKept, Sources } from "#journal/entry.js";
 import type { Text } from "./case.js";
 import { draw } from "./draw.js";
@@ -22,7 +25,7 @@ export async function rebuild(
   bytesOf: (source: SourceKept) => Uint8Array | undefined,
 ): Promise<Outcome<{ name: string; sha256: string }[]>> {
   const textsOf = (of: Sources): Text[] =>
-    (["plan", "clinic", "prices"] as const).flatMap((is) => {
+    (["plan", "clinic", "prices", "logo"] as const).flatMap((is) => {
       const source = of[is];
       const bytes = source && bytesOf(source);
       return source && bytes ? [{ is, file: source.file, bytes, firstLine: 1 }] : [];
@@ -34,6 +37,7 @@ export async function rebuild(
     return readPlan({ plan, clinic: text("clinic"), prices: text("prices") }, { today: on });
   };
   const plan = read(sources);
+  const drawnLogo = await logoOf(textsOf(sources));
   const before = earlier.map(read);
   const reviewBytes = reviews && bytesOf(reviews);
   const clinicReviews = (reviewBytes && readClinicReviews(new TextDecoder().decode(reviewBytes))) ?? [];
@@ -46,11 +50,22 @@ export async function rebuild(
     staffToo: asked.staffToo,
     proof: asked.proof,
     reviews: clinicReviews,
+    logo: drawnLogo,
   });
   const settled = settle(drawn.problems, [...(plan.value?.allow ?? []), ...asked.allow]);
   if (settled.open.length > 0) return { value: null, problems: settled.open };
   return follow(drawn, async (value) => {
-    const files = await packageOf({ ...value, texts: textsOf(sources), reviews: clinicReviews, settled }, house);
-    return { value: files.map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })), problems: [] };
+    const made = await packageOf({ ...value, texts: textsOf(sources), reviews: clinicReviews, settled }, house);
+    return {
+      value: [...made.files, ...made.forStaff].map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })),
+      problems: [],
+    };
   });
+}
+
+/** The kept logo, drawn again: it was sound when it was kept. */
+async function logoOf(texts: readonly Text[]): Promise<Logo | null> {
+  const kept = texts.find(({ is }) => is === "logo");
+  if (!kept) return null;
+  return (await openLogo(kept, { file: kept.file, line: 1, column: 1, length: 1 }, await logoEngine())).value;
 }

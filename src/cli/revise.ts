@@ -8,7 +8,8 @@ written beside the old one, which is left as it is: plan.yaml, plan.r1.yaml, ...
 Build the new one as any plan: its paper opens with what changed.
 
 What to enter comes from a file (--from, YAML or JSON; - reads standard input), from
-flags, or from both; a flag goes before the file. On a terminal with neither, it asks.
+flags, or from both; a flag goes before the file. On a terminal with neither, it asks,
+and for a reason where something does not fit. Reasons stay in the new plan, under allow.
 
 Fields of the file: at, visit, seen: {discharge, tissue, smell, bandage, pain}, did,
 decided, every, course, booked, left, stop, medicines, collar until, weight, charged,
@@ -23,6 +24,9 @@ so far, and that the rest is not; say it later with --charged-on 2026-03-02=401.
 Examples:
   hearthsheet revise rex/plan.yaml --at "2026-03-05 09:30" --visit change \\
       --discharge little --decided stretch --every 2-3 --charged 48.00 --paid 48.00
+  hearthsheet revise rex/plan.yaml --at "2026-03-05 09:30" --visit change \\
+      --decided continue --left "carprofen=3 tablets" --stop amoxicillin \\
+      --medicine "gabapentin, capsule 100 mg, give 1 capsule, every 12 h, for 3 days"
   hearthsheet revise rex/plan.yaml --from visit.yaml`;
 
 const several = (given: string, before: readonly string[] = []) => [...before, given];
@@ -46,6 +50,7 @@ export const reviseCommand = (done: (code: ExitCode) => void): Command => {
     .option("--booked <time>", "a visit agreed now; repeatable", several)
     .option("--left <medicine=amount>", "what is in the house; repeatable", several)
     .option("--stop <medicine>", "stop it today; repeatable", several)
+    .option("--medicine <line>", "one that begins or changes today, as new takes it; repeatable", several)
     .option("--collar-until <when>", "bandage off, a day, or off")
     .option("--weight <weight>", "24.6 kg")
     .option("--charged <money>", "what the visit came to, taxes in; without it, that is not yet known")

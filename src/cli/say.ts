@@ -5,8 +5,15 @@ import { printable } from "./printable.js";
 
 type Subject = { folder: string; caseId: string; revision: number; language: string };
 
-/** The language of whoever sits at the desk, where no plan tells: the system's ("es_MX.UTF-8"), or English. */
-export const deskLanguage = (): string => /^[a-z]{2,3}(?=[_.-]|$)/.exec(process.env["LANG"] ?? "")?.[0] ?? "en";
+/**
+ * The language of whoever sits at the desk, where no plan tells: the system's ("pt_BR.UTF-8" is pt-BR), or English. LC_ALL goes
+ * before LC_MESSAGES, and that before LANG (POSIX, 8.2).
+ */
+export function deskLanguage(env: NodeJS.ProcessEnv = process.env): string {
+  const named = env["LC_ALL"] || env["LC_MESSAGES"] || env["LANG"] || "";
+  const [, language, region] = /^([a-z]{2,3})(?:[_-]([A-Z]{2}))?(?=[.@]|$)/.exec(named) ?? [];
+  return language ? [language, ...(region ? [region] : [])].join("-") : "en";
+}
 
 /**
  * Says what happened, in a line, and what to do about it under it. What came of a subject is a result and goes to standard

@@ -37,7 +37,7 @@ const worded =
   (context, given = "") =>
     explain(problem("topic-sheet", at, { context, given }), house, language).what;
 
-const parts = ["done", "steps", "now", "today", "visit", "normal", "avoid", "supplies"];
+const parts = ["done", "steps", "now", "today", "visit", "normal", "avoid", "supplies", "ends"];
 
 function linesOf(sheet: TopicSheet, words: Words): string[] {
   const needs = (["site", "bandage", "course", "collar"] as const).map((part) => words(part, words(sheet[part])));
@@ -45,7 +45,8 @@ function linesOf(sheet: TopicSheet, words: Words): string[] {
     `${sheet.name} (${sheet.id})`,
     words("for", sheet.species.join(", ")),
     ...needs,
-    ...sheet.usualCourse.map((line) => words("usual", line)),
+    ...sheet.oftenCourse.map((line) => words("usual", line)),
+    ...(sheet.oftenUntil ? [words("until", sheet.oftenUntil)] : []),
     ...parts.flatMap((part) => {
       const said = sheet.said.filter(({ of }) => of === part);
       return said.length > 0 ? ["", words(part), ...said.map(({ text }) => `  - ${text}`)] : [];

@@ -74,20 +74,25 @@ async function verifyOne(
     const codes = [...new Set(problems.filter(({ severity }) => severity !== "note").map(({ code }) => code))];
     return [problem("verify-stopped", place, { ...common, codes: codes.join(", "), changed: await changed() })];
   }
-  const names = [...new Set([...files, ...entry.files].map(({ name }) => name))];
+  const made = allFilesOf(entry);
+  const names = [...new Set([...files, ...made].map(({ name }) => name))];
   const hashIn = (list: readonly { name: string; sha256: string }[], name: string) =>
     list.find((one) => one.name === name)?.sha256;
-  const differ = names.filter((name) => hashIn(files, name) !== hashIn(entry.files, name));
+  const differ = names.filter((name) => hashIn(files, name) !== hashIn(made, name));
   if (differ.length === 0) return [];
   return [problem("verify-differs", place, { ...common, files: differ.join(", "), changed: await changed() })];
 }
 
-function keptFilesOf({ sources, earlier, reviews, facts, files }: Built): { name: string; sha256: string }[] {
-  const texts = [sources, ...earlier].flatMap(({ plan, clinic, prices }) => [plan, clinic ?? [], prices ?? []].flat());
+const allFilesOf = ({ files, forStaff = [] }: Pick<Built, "files" | "forStaff">) => [...files, ...forStaff];
+
+function keptFilesOf({ sources, earlier, reviews, facts, ...made }: Built): { name: string; sha256: string }[] {
+  const texts = [sources, ...earlier].flatMap(({ plan, clinic, prices, logo }) =>
+    [plan, clinic ?? [], prices ?? [], logo ?? []].flat(),
+  );
   return [
     ...[...texts, ...(reviews ? [reviews] : [])].map((source) => ({ name: nameOf(source), sha256: source.sha256 })),
     { name: "facts.json", sha256: facts },
-    ...files,
+    ...allFilesOf(made),
   ];
 }
 

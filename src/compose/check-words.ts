@@ -22,8 +22,8 @@ export function checkWords(
 ): Problem[] {
   const originals = locales.tags.filter((tag) => isOriginal(tag, locales.tags));
   return originals.flatMap((language) => {
-    const messages = wordsOf(locales, language);
-    const forms = formsOf(messages, key);
+    const { messages, byKey } = wordsOf(locales, language);
+    const forms = byKey.get(key) ?? [];
     const missing = (contexts ?? []).filter((context) => !has(forms, key) && !has(forms, `${key}_${context}`));
     if (forms.length === 0 || missing.length > 0) {
       const asked = missing[0] === undefined ? key : `${key}_${missing[0]}`;
@@ -40,18 +40,38 @@ export function checkWords(
 
 const plurals = ["zero", "one", "two", "few", "many", "other"];
 
-/** The message of a key itself, or its plurals and contexts: key, key_one, key_female, key_female_one. */
-const formsOf = (messages: Map<string, string>, key: string): string[] =>
-  [...messages.keys()].filter((name) => name === key || name.startsWith(`${key}_`));
-
 const has = (forms: string[], key: string): boolean =>
   forms.includes(key) || plurals.some((plural) => forms.includes(`${key}_${plural}`));
 
+/** byKey: the message of a key itself, its plurals and contexts: key, key_one, key_female, key_female_one. */
+type Words = { messages: Map<string, string>; byKey: Map<string, string[]> };
+
+const known = new WeakMap<Locales["messages"][string], Words>();
+
 /** All that a language says: a variant ("en-GB") says the rest as its base does. */
-function wordsOf(locales: Locales, language: string): Map<string, string> {
+function wordsOf(locales: Locales, language: string): Words {
+  const own = locales.messages[language] ?? {};
+  const before = known.get(own);
+  if (before) return before;
   const base = baseOf(language, locales.tags);
-  return new Map([...(base ? wordsOf(locales, base) : []), ...flat(locales.messages[language] ?? {})]);
+  const messages = new Map([...(base ? wordsOf(locales, base).messages : []), ...flat(own)]);
+  const byKey = new Map<string, string[]>();
+  for (const name of messages.keys())
+    for (const key of stemsOf(name)) {
+      const forms = byKey.get(key);
+      if (forms) forms.push(name);
+      else byKey.set(key, [name]);
+    }
+  const words = { messages, byKey };
+  known.set(own, words);
+  return words;
 }
+
+/** "a_b_c": "a", "a_b" and "a_b_c". */
+const stemsOf = (name: string): string[] => {
+  const parts = name.split("_");
+  return parts.map((_, i) => parts.slice(0, i + 1).join("_"));
+};
 
 /** Messages by whole key, "handout:ring.title". */
 function flat(namespaces: Record<string, Messages>): Map<string, string> {

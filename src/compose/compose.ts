@@ -3,11 +3,12 @@ import type { Handout } from "#handout/handout.js";
 import { type Choice, chooseLanguage } from "#locale/choose.js";
 import type { Locales } from "#locale/locales.js";
 import type { ClinicReview } from "#locale/status/kinds.js";
-import { statusOf } from "#locale/status/status.js";
+import { stateOf } from "#locale/status/status.js";
 import { speak, type Voice } from "#locale/voice.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import { eventsOf } from "./events.js";
 import { frameOf } from "./frame.js";
+import { labelsOn } from "./labels.js";
 import { letterOf } from "./letter.js";
 import { liveOn } from "./live.js";
 import { readMarkdown } from "./markdown.js";
@@ -62,11 +63,11 @@ export function composeIn(voice: Voice, choice: Choice, facts: Facts, options: C
   if (document === "estimate" && !facts.estimate) report(problem("estimate-missing", page.plan, {}));
 
   const english = speak(locales, "en", facts.country).say;
-  const { state } = statusOf(locales, voice.language, reviews);
+  const state = stateOf(locales, voice.language, reviews);
   const sections = sectionsOf(readMarkdown(templates.markdownOf(page, document)), page.holes);
   const whole =
     document === "handout"
-      ? { events: eventsOf(page), live: liveOn(page), messages: messagesOn(page) }
+      ? { events: eventsOf(page), live: liveOn(page), messages: messagesOn(page), labels: labelsOn(page, templates) }
       : { events: [] };
   const staff = speak(locales, facts.clinic.staffLanguage, facts.country);
   const staffPage = staffToo && staff.language !== voice.language ? newPage(page.view, staff, report) : null;

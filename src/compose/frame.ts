@@ -6,6 +6,7 @@ import { languageName } from "#locale/language-name.js";
 import type { Say } from "#locale/words.js";
 import { type Page, plainOn } from "./page.js";
 import type { Document } from "./templates.js";
+import { toldOn } from "./told.js";
 
 /** All of a handout but its sections, events and letter: titles, the running head, the notice about its translation. */
 export function frameOf(
@@ -31,7 +32,13 @@ export function frameOf(
     issued: view.discharged,
     zone: view.zone,
     subject: plainOn(page, "handout:subject", { clinic: view.clinic.name }),
-    clinic: { name: apart(view.clinic.name), address: view.clinic.address.map(apart), email: view.clinic.email },
+    clinic: {
+      name: apart(view.clinic.name),
+      address: view.clinic.address.map(apart),
+      email: view.clinic.email,
+      letterhead: view.clinic.letterhead.map((line) => toldOn(page, line.text, line)),
+    },
+    accent: view.clinic.accent,
     translationNotice: translationNotice(page, choice, english, unreviewed),
     calendarName: plainOn(page, "calendar:name"),
   };

@@ -34,7 +34,12 @@ function next(page: Page): string {
   const { visit, trip } = next;
   const parts = [
     ...(next.dose
-      ? [plain(page, "messages:next.dose", { when: page.voice.dateTime(next.dose.at), doses: doses.join("; ") })]
+      ? [
+          plain(page, "messages:next.dose", {
+            when: page.voice.dateTime(next.dose.at),
+            doses: page.voice.row(doses, "semicolon"),
+          }),
+        ]
       : []),
     ...(visit
       ? [

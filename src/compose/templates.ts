@@ -6,11 +6,11 @@ import { helperNames, helpersOn } from "./helpers/helpers.js";
 import type { Page } from "./page.js";
 import { rewrite } from "./rewrite.js";
 
-/** What a page may be: the whole handout, or its estimate alone. Its first template is of the same name. */
-export type Document = "handout" | "estimate";
+/** What a page may be: the whole handout, its short form on one page, or its estimate alone. Its first template is of the same name. */
+export type Document = "handout" | "first-page" | "estimate";
 
 /** The templates of the documents, checked and compiled once, ready for any number of pages. */
-export type Templates = { markdownOf: (page: Page, document?: Document | "letter") => string };
+export type Templates = { markdownOf: (page: Page, document?: Document | "letter" | "labels") => string };
 
 const root = "handout/handout";
 

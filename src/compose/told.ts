@@ -12,14 +12,29 @@ import type { Page } from "./page.js";
 export function toldOn(page: Page, told: Told, owner: unknown): Inline[] {
   const { language } = page.voice;
   const written = Object.keys(told);
-  const [own] = [...page.wanted, language].flatMap((one) => matchLanguage(one, written) ?? []);
+  const own = ownOf(page, told);
   const found = own ?? matchLanguage(page.view.clinic.staffLanguage, written) ?? written[0] ?? language;
   if (!own) {
     const [asked = language] = page.wanted;
-    page.report(problem("reason-not-translated", page.origins.place(owner), { language: asked }));
+    const text = shortened(told[found] ?? "");
+    page.report(problem("reason-not-translated", page.origins.place(owner), { language: asked, text }));
   }
   const words = page.voice.mark(own ? "own-words" : "not-translated", told[found] ?? "");
   return wordsIn(found, isolated(words, page.voice.direction), language);
+}
+
+/** Whether somebody wrote it in a language that the owner reads, or in the page's. */
+export const isToldOn = (page: Page, told: Told): boolean => ownOf(page, told) !== undefined;
+
+const ownOf = (page: Page, told: Told): string | undefined =>
+  [...page.wanted, page.voice.language].flatMap((one) => matchLanguage(one, Object.keys(told)) ?? [])[0];
+
+const longest = 60;
+
+/** As much of a text as tells a reader which one it is. */
+function shortened(text: string): string {
+  const letters = [...text];
+  return letters.length <= longest ? text : `${letters.slice(0, longest).join("").trimEnd()}…`;
 }
 
 /** Words in their own language, marked where it is not the page's. */

@@ -5,11 +5,18 @@ export const viewShapes = {
       first: ["Sign"],
       rest: ["Sign"],
     },
-    ringToday: ["Sign"],
-    tellAtVisit: ["Sign"],
+    parts: {
+      ringToday: ["Part<Sign>"],
+      tellAtVisit: ["Part<Sign>"],
+      normal: ["Part<Statement>"],
+      avoid: ["Part<Statement>"],
+      collar: ["Part<Statement>"],
+      ends: ["Part<Statement>"],
+    },
     timesOfDay: ["TimesOfDay"],
     remedies: ["Remedy"],
-    ofEveryMedicine: ["Statement"],
+    ofEveryMedicine: ["Part<Statement>"],
+    missedOfEvery: "Told",
     due: ["Due"],
     visitKinds: [
       {
@@ -20,6 +27,7 @@ export const viewShapes = {
       next: "boolean",
       home: "boolean",
       visits: "boolean",
+      cancelled: "boolean",
     },
     caseId: "string",
     revision: "number",
@@ -32,6 +40,7 @@ export const viewShapes = {
       name: "string",
       languages: ["string"],
       email: "string",
+      address: ["string"],
     },
     clinic: "Clinic",
     contacts: ["Contact"],
@@ -68,6 +77,7 @@ export const viewShapes = {
     urgency: "Urgency",
     id: "string",
     topics: ["string"],
+    about: "string",
     values: {
       "*": "Amount",
     },
@@ -86,17 +96,39 @@ export const viewShapes = {
     column: "number",
     length: "number",
   },
+  "Part<Sign>": {
+    about: "string",
+    statements: ["Sign"],
+  },
+  "Part<Statement>": {
+    about: "string",
+    statements: ["Statement"],
+  },
+  Statement: {
+    id: "string",
+    topics: ["string"],
+    about: "string",
+    values: {
+      "*": "Amount",
+    },
+    from: "Place",
+  },
   TimesOfDay: {
     times: ["DayPart"],
-    steps: ["Step"],
+    parts: ["Part<Step>"],
   },
   DayPart: {
     "=": ["morning", "midday", "evening", "bedtime", "any"],
+  },
+  "Part<Step>": {
+    about: "string",
+    statements: ["Step"],
   },
   Step: {
     times: ["DayPart"],
     id: "string",
     topics: ["string"],
+    about: "string",
     values: {
       "*": "Amount",
     },
@@ -106,7 +138,8 @@ export const viewShapes = {
     medicine: "Medicine",
     only: "Stretch",
     steps: ["Stretch"],
-    statements: ["Statement"],
+    statements: ["Part<Statement>"],
+    missed: "Told",
     from: "Place",
   },
   Medicine: {
@@ -117,6 +150,7 @@ export const viewShapes = {
     group: "string",
     form: "string",
     strength: "Amount",
+    onBox: "string",
     route: "string",
     give: "Amount",
     active: {
@@ -141,6 +175,7 @@ export const viewShapes = {
     dispense: "Amount",
     leftOver: "Amount",
     statements: ["Statement"],
+    cautions: ["Statement"],
     from: "Place",
   },
   Stretch: {
@@ -169,19 +204,12 @@ export const viewShapes = {
     medicine: "string",
     number: "number",
     at: "LocalTime",
+    slot: "Clock",
     part: "DayPart",
     give: "Amount",
     from: "Place",
   },
   Day: "string",
-  Statement: {
-    id: "string",
-    topics: ["string"],
-    values: {
-      "*": "Amount",
-    },
-    from: "Place",
-  },
   Due: {
     dose: "Dose",
     medicine: "Medicine",
@@ -210,6 +238,17 @@ export const viewShapes = {
     phone: "string",
     email: "string",
     staffLanguage: "string",
+    letterhead: [
+      {
+        text: "Told",
+        from: "Place",
+      },
+    ],
+    signOff: ["string"],
+    accent: {
+      light: "string",
+      dark: "string",
+    },
     hours: [
       {
         from: "number",
@@ -385,6 +424,12 @@ export const viewShapes = {
   CostLine: {
     item: "string",
     name: "Told",
+    houseName: {
+      of: {
+        "=": ["visit", "collar", "medicine"],
+      },
+      name: "string",
+    },
     quantity: "Counts",
     of: "string",
     included: "number",

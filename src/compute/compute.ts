@@ -1,10 +1,11 @@
-import { createHash } from "node:crypto";
 import { differenceInMonths, parseISO } from "date-fns";
 import type { Plan } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import type { Outcome } from "#problems/problem.js";
 import type { Tables } from "#tables/tables.js";
+import { accentOf } from "./accent.js";
 import { aheadOf } from "./calendar/ahead.js";
+import { caseId } from "./case-id.js";
 import { changesOf } from "./changes.js";
 import { computeCollar } from "./collar/collar.js";
 import { contactsOf } from "./contacts.js";
@@ -47,7 +48,7 @@ export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null
     discharged: plan.discharged,
     clinician: plan.clinician ?? null,
     patient: patientOf(plan),
-    owner: { name: plan.owner.name, languages: plan.owner.language, email: plan.owner.email ?? null },
+    owner: ownerOf(plan.owner),
     clinic: {
       name: plan.clinic.name,
       address: plan.clinic.address,
@@ -55,6 +56,12 @@ export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null
       email: plan.clinic.email ?? null,
       staffLanguage: plan.clinic.language,
       hours: openingHours(plan.clinic.hours),
+      letterhead: plan.clinic.letterhead.map((line, i) => ({
+        text: toldIn(line, plan.clinic.language),
+        from: placeOf(plan.places, "clinic", "letterhead", i),
+      })),
+      signOff: plan.clinic["sign off"],
+      accent: accentOf(plan.clinic.accent),
     },
     contacts: contactsOf(plan),
     reason: toldIn(plan.reason, plan.clinic.language),
@@ -85,6 +92,13 @@ export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null
   return { value: earlier ? { ...facts, changes: changesOf(earlier, facts, plan, tables.visits) } : facts, problems };
 }
 
+const ownerOf = ({ name, language, email, address }: Plan["owner"]): Facts["owner"] => ({
+  name,
+  languages: language,
+  email: email ?? null,
+  address: address ?? [],
+});
+
 function patientOf({ patient, discharged }: Plan): Patient {
   const months = patient.born === undefined ? null : differenceInMonths(parseISO(discharged), parseISO(patient.born));
   return {
@@ -96,10 +110,4 @@ function patientOf({ patient, discharged }: Plan): Patient {
     age: months === null ? null : { years: Math.floor(months / 12), months: months % 12 },
     weight: patient.weight,
   };
-}
-
-/** The clinic's own number, or one that follows from whose case it is and when it began; it names nobody. */
-function caseId(plan: Plan): string {
-  const whose = JSON.stringify([plan.clinic.name, plan.case ?? [plan.patient.name, plan.owner.name, plan.discharged]]);
-  return createHash("sha256").update(whose).digest("hex").slice(0, 16);
 }

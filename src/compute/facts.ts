@@ -36,6 +36,12 @@ export type Clinic = {
   phone: string;
   email: string | null;
   staffLanguage: string;
+  /** Lines of its own under its address. */
+  letterhead: { text: Told; from: Place }[];
+  /** Who signs for it besides the clinician. */
+  signOff: string[];
+  /** "#1c5b66" with what it becomes on a dark screen. */
+  accent: { light: string; dark: string } | null;
   /** One row a stretch of weekdays (1 Monday - 7 Sunday) with the same hours; closed when hours is empty. */
   hours: { from: number; to: number; hours: { open: Clock; close: Clock }[] }[];
 };
@@ -51,7 +57,14 @@ export type Contact = {
 };
 
 /** A sign, step or other statement of the care tables; its words are locales/<tag>/statements. Values fill its words. */
-export type Statement = { id: string; topics: string[]; values: Record<string, Amount | string>; from: Place };
+export type Statement = {
+  id: string;
+  topics: string[];
+  /** What of the case it is about, a heading where a list is long: "bandage". */
+  about?: string;
+  values: Record<string, Amount | string>;
+  from: Place;
+};
 /** now: go at once. today: ring before the day is out. visit: tell us at the next visit. */
 export type Urgency = "now" | "today" | "visit";
 export type Sign = Statement & { urgency: Urgency };
@@ -120,8 +133,16 @@ export type Course = {
 
 // ---- medicines ----------------------------------------------------------------------------------------------------
 
-/** One giving at home. number counts from 1. */
-export type Dose = { medicine: string; number: number; at: LocalTime; part: DayPart; give: Amount; from: Place };
+/** One giving at home. number counts from 1; slot: its time of day, which `at` leaves only on a day whose clocks skip it. */
+export type Dose = {
+  medicine: string;
+  number: number;
+  at: LocalTime;
+  slot: Clock;
+  part: DayPart;
+  give: Amount;
+  from: Place;
+};
 
 /**
  * A stretch of a course with one dose: a taper and a loading dose have several. times: when in the day, in the order of the
@@ -152,6 +173,8 @@ export type Medicine = {
   form: string;
   /** {value: "375", unit: "mg"} a tablet, or {value: "50", unit: "mg/mL"}. */
   strength: Amount | null;
+  /** What the plan has only words for: "0.3 %". */
+  onBox: string | null;
   route: string;
   give: Amount;
   /** What give really holds, after rounding to what can be given; percentOff from the ordered dose, with its sign. */
@@ -175,6 +198,8 @@ export type Medicine = {
   leftOver: Amount;
   /** Words on effects, stopping, handling and storage, from the tables. */
   statements: Statement[];
+  /** Those of the statements that stand on the label of its container too. */
+  cautions: Statement[];
   from: Place;
 };
 
@@ -193,6 +218,8 @@ export type CostLine = {
   item: string;
   /** What the owner reads, in the languages of the price list. */
   name: Told;
+  /** What the house calls it, for languages that the price list lacks: a kind of visit, of collar, or a medicine's name. */
+  houseName: { of: "visit" | "collar" | "medicine"; name: string } | null;
   quantity: Counts;
   /** What the quantity counts of a medicine that is dispensed: "tablet", "mL"; null for what is done so many times. */
   of: string | null;
@@ -324,6 +351,7 @@ export type HomeLog = { days: Day[]; rows: { id: string; write: "tick" | "number
 
 // ---- all of it ----------------------------------------------------------------------------------------------------
 
+/** All that follows from a plan, each with its place in it: plain data, decimals as strings, money in whole minor units. */
 export type Facts = {
   /** Same for every revision of one case; part of a calendar event's UID. */
   caseId: string;
@@ -334,7 +362,7 @@ export type Facts = {
   clinician: string | null;
   patient: Patient;
   /** languages: those the owner reads, the best first; at least one. */
-  owner: { name: string; languages: string[]; email: string | null };
+  owner: { name: string; languages: string[]; email: string | null; address: string[] };
   clinic: Clinic;
   contacts: Contact[];
   reason: Told;

@@ -23,6 +23,7 @@ export function homeLog(said: Said, rows: readonly LogRow[]): HomeLog {
     days: daysOf(said),
     rows: rows
       .filter(({ for: any }) => !any || any.some((id) => ids.has(id)))
+      .filter(({ unless }) => !unless?.some((id) => ids.has(id)))
       .filter(({ needs }) => !needs || has[needs])
       .map(({ id, write }) => ({ id, write })),
   };

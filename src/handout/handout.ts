@@ -152,6 +152,7 @@ export type Letter = {
 
 // ---- the document -------------------------------------------------------------------------------------------------
 
+/** A document in one language, ready to be drawn: a node carries its value, its words, and where it came from. */
 export type Handout = {
   language: string;
   direction: "ltr" | "rtl";
@@ -167,7 +168,9 @@ export type Handout = {
   issued: string;
   zone: string;
   subject: string;
-  clinic: { name: string; address: string[]; email: string | null };
+  clinic: { name: string; address: string[]; email: string | null; letterhead?: Inline[][] };
+  /** The clinic's colour on white and on a dark screen, "#1c5b66"; null: that of the house. */
+  accent?: { light: string; dark: string } | null;
   /** Printed under the title where the language has not been reviewed. */
   translationNotice: Inline[];
   sections: Section[];
@@ -178,4 +181,6 @@ export type Handout = {
   live?: Live;
   /** The things to know now, each in the words of a short message. */
   messages?: string[];
+  /** A section for the container of each medicine, under the title of the sheet they are printed on. */
+  labels?: { title: string; sections: Section[] };
 };

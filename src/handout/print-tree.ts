@@ -2,8 +2,20 @@ import type { Block, Handout, Inline, Letter, Section } from "./handout.js";
 
 /** The tree as text to read and compare: a node a line, values beside their words, so that a change shows where it is. */
 export function printTree(handout: Handout): string {
-  const { sections, events, subtitle, translationNotice, clinic, running, pageWords, letter, live, messages, ...rest } =
-    handout;
+  const {
+    sections,
+    events,
+    subtitle,
+    translationNotice,
+    clinic,
+    running,
+    pageWords,
+    letter,
+    live,
+    messages,
+    labels,
+    ...rest
+  } = handout;
   const head = { ...rest, running, pageWords, clinic };
   return [
     ...Object.entries(head).map(
@@ -15,6 +27,7 @@ export function printTree(handout: Handout): string {
     "",
     ...events.map((event) => `event ${JSON.stringify(event)}`),
     ...(messages ?? []).map((message) => `message: ${message}`),
+    ...(labels ? [`labels: ${labels.title}`, ...indent(labels.sections.flatMap(sectionLines))] : []),
     ...(live ? Object.entries(live).map(([name, value]) => `live ${name}: ${JSON.stringify(value)}`) : []),
     "",
     ...letterLines(letter),

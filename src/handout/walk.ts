@@ -43,7 +43,10 @@ export function linesOf(block: Leaf): Inline[][] {
 }
 
 /** Every inline of the handout with those inside it, in the order of the page. */
-export function* inlinesIn(handout: Pick<Handout, "sections" | "subtitle" | "translationNotice">): Generator<Inline> {
+export function* inlinesIn(
+  handout: Pick<Handout, "sections" | "subtitle" | "translationNotice"> & Partial<Pick<Handout, "clinic">>,
+): Generator<Inline> {
+  for (const line of handout.clinic?.letterhead ?? []) yield* flat(line);
   yield* flat(handout.subtitle);
   yield* flat(handout.translationNotice);
   for (const { title } of sectionsIn(handout)) yield* flat(title);

@@ -42,9 +42,17 @@ type Named = { name: string; sha256: string };
 async function filesOf(folder: string): Promise<Named[]> {
   try {
     const record: unknown = JSON.parse(await readFile(join(folder, "record.json"), "utf8"));
-    const { format, files } = record as { format?: unknown; files?: unknown };
-    if (typeof format !== "string" || !format.startsWith("hearthsheet-record/") || !Array.isArray(files)) return [];
-    return files.filter((file): file is Named => typeof file?.name === "string" && typeof file?.sha256 === "string");
+    const { format, files, forStaff = [] } = record as { format?: unknown; files?: unknown; forStaff?: unknown };
+    if (
+      typeof format !== "string" ||
+      !format.startsWith("hearthsheet-record/") ||
+      !Array.isArray(files) ||
+      !Array.isArray(forStaff)
+    )
+      return [];
+    return [...files, ...forStaff].filter(
+      (file): file is Named => typeof file?.name === "string" && typeof file?.sha256 === "string",
+    );
   } catch {
     return []; // No record, or not one of ours: there is nothing here that we know to be ours.
   }

@@ -35,6 +35,21 @@ export async function readSource(path: string, file = path): Promise<Outcome<Sou
   }
 }
 
+/** A stream as a file: at most a megabyte of it. file: the name to tell problems by. */
+export async function readStream(stream: AsyncIterable<Uint8Array>, file: string): Promise<Outcome<Source>> {
+  const chunks: Uint8Array[] = [];
+  let length = 0;
+  for await (const chunk of stream) {
+    chunks.push(chunk);
+    length += chunk.length;
+    if (length > limit) {
+      const at = { file, line: 1, column: 1, length: 1 };
+      return { value: null, problems: [problem("file-too-large", at, { bytes: length, limit })] };
+    }
+  }
+  return { value: { file, bytes: Buffer.concat(chunks) }, problems: [] };
+}
+
 async function upTo(most: number, handle: FileHandle): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
   for (let left = most; left > 0; ) {

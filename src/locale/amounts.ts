@@ -28,8 +28,7 @@ export function amountsOf(numbers: Numbers, say: Say) {
   const long = (amount: Amount): string => {
     const pieces = cut(amount);
     const value = figure(amount);
-    if (!pieces) return say(`units:${amount.unit}`, { value, count: Number(amount.value) });
-    if (Number(pieces.whole) > 0) return say(`units:${amount.unit}-more`, { value, context: pieces.part });
+    if (!pieces || Number(pieces.whole) > 0) return say(`units:${amount.unit}`, { value, count: Number(amount.value) });
     return say(`units:${amount.unit}-part`, { value, context: pieces.part });
   };
   return { amount: long, shortAmount: short };

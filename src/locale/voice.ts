@@ -86,6 +86,8 @@ function voiceOf(
     /** "bandage change" at the start of a line: "Bandage change" */
     capital: (text: string) =>
       text.replace(/^([\u2800-\u28ff]*)(\p{Ll})/u, (_, marks, first) => marks + first.toLocaleUpperCase(region)),
+    /** In a row, parted as the language parts them: "a, b", "a，b" */
+    row: (items: readonly string[], by: "comma" | "semicolon" = "comma") => items.join(message(`language:${by}`)),
     /** "a, b, and c"; "a, b, or c" */
     list: (items: readonly string[], join: "and" | "or" = "and") => lists[join].format(items),
   };

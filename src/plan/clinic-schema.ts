@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { pricesSchema } from "./price-schema.js";
+import { accent } from "./scalars/colour.js";
 import { percent, shareOrAmount } from "./scalars/number.js";
 import { days, length, minutes } from "./scalars/quantity.js";
 import { email, language, phone, told, words } from "./scalars/text.js";
@@ -101,4 +102,8 @@ export const clinicSchema = z.strictObject({
     .optional()
     .describe("When owners usually give medicines"),
   paper: z.enum(["letter", "a4"]).default("letter"),
+  letterhead: z.array(told).max(3).default([]).describe("Lines of your own under the clinic's name and address"),
+  logo: words.optional().describe("The path of your logo, an SVG or PNG, from this file"),
+  accent: accent.optional().describe("The one quiet colour of marks and links, dark enough to read on white"),
+  "sign off": z.array(words).max(4).default([]).describe("Who signs for the clinic, besides the clinician of the case"),
 });

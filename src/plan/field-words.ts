@@ -82,7 +82,7 @@ export const clinicWords: Record<string, FieldWords> = {
   "after hours": { says: "Whom to ring when the clinic is closed" },
   "after hours/name": { says: "Who they are", like: ["Lakeside Animal Emergency Hospital"] },
   "after hours/address": { says: "Where they are, a line each", like: [["400 Harbor Street"]] },
-  "after hours/note": { says: "What owners should know of them", like: ["Open all night. Ring on your way."] },
+  "after hours/note": { says: "What owners should know of them", like: ["Open all night. Call on your way."] },
   "time zone": { says: "Its IANA name" },
   country: { says: "Two letters (ISO 3166)", like: ["US", "GB"] },
   currency: { says: "Three letters (ISO 4217)", like: ["USD", "EUR"] },
@@ -127,6 +127,10 @@ export const clinicWords: Record<string, FieldWords> = {
   "collars/kind": { says: "The kind of collar" },
   "collars/neck": { says: "Which necks it fits" },
   paper: { says: "The size of the page" },
+  letterhead: { like: [["Open since 1988"]] },
+  logo: { like: ["logo.svg"] },
+  accent: { like: ["#1c5b66"] },
+  "sign off": { like: [["Sam Rowe, nurse"]] },
 };
 
 /** What each choice means, wherever it may be chosen. */

@@ -1,4 +1,4 @@
-import { type Places, placeOf } from "#problems/place.js";
+import { type Place, type Places, placeOf } from "#problems/place.js";
 import { type Outcome, problem } from "#problems/problem.js";
 import { checkShape } from "./check-shape.js";
 import { clinicSchema } from "./clinic-schema.js";
@@ -9,16 +9,24 @@ import type { Source } from "./text-of.js";
 import type { Written } from "./yaml.js";
 
 /** The files a plan is read from: itself, the clinic profile it names, and the price list that the profile names. */
-export type Sources = { plan: Source; clinic?: Source | undefined; prices?: Source | undefined };
+export type Sources = {
+  plan: Source;
+  clinic?: Source | undefined;
+  prices?: Source | undefined;
+};
 type Placed<T> = Outcome<T> & { places: Places };
 
 /** The path of the clinic profile that a plan names, or null: it is written in the plan, or cannot be read. */
 export const clinicPath = (plan: Source): string | null => pathOf(fieldOf(readText(plan, "").data, "clinic"));
 
 /** The path of the price list that a profile names, from the file the profile is in; null where it names none. */
-export function pricesPath({ plan, clinic }: Omit<Sources, "prices">): string | null {
-  const profile = clinic ? readText(clinic, "").data : fieldOf(readText(plan, "").data, "clinic");
-  return pathOf(fieldOf(profile, "prices"));
+export const pricesPath = (sources: Omit<Sources, "prices">): string | null => namedIn(sources, "prices")?.path ?? null;
+
+/** A file that a clinic profile names in a field, and where it names it; null where it names none. */
+export function namedIn({ plan, clinic }: Omit<Sources, "prices">, field: string): { path: string; at: Place } | null {
+  const { data, places } = clinic ? readText(clinic, "clinic") : readText(plan, "");
+  const path = pathOf(fieldOf(clinic ? data : fieldOf(data, "clinic"), field));
+  return path === null ? null : { path, at: placeOf(places, "clinic", field) };
 }
 
 const pathOf = (named: unknown): string | null => (typeof named === "string" && named !== "" ? named : null);

@@ -29,6 +29,7 @@ export const doseKinds = {
     "given",
   ),
   "many-at-once": ask<Of & { given: string; most: string }>("medicine", "given"),
+  "dose-not-borne-out": ask<Of & { numbers: string; context: string }>("medicine", "numbers"),
   "syringe-unlikely": ask<Of & { given: string; syringe: string; context: string }>("medicine", "syringe"),
   "strength-unlisted": ask<Of & { strength: string; known: readonly string[]; source: string }>("medicine", "strength"),
 
@@ -43,6 +44,7 @@ export const doseKinds = {
   "expires-before-end": stop<Of & { expires: { day: string }; last: { day: string } }>(),
   "label-lacks": note<{ medicines: readonly string[]; context: string; source: string }>(),
   "dispensed-too-little": stop<Of & { given: string; needed: string }>(),
+  "dispensed-too-much": ask<Of & { given: string; needed: string }>("medicine", "given"),
   "dispensed-in-other-unit": stop<Of & { given: string; context: string }>(),
 
   // The owner's clock.

@@ -22,6 +22,7 @@ export const newKinds = {
   // What follows from an answer.
   "new-language": note<{ language: string }>(),
   "new-care": note<{ now: number; steps: number }>(),
+  "new-collar-wanted": note<{ until: string; context: string }>(),
   "new-visits": note<{ fewest: number; most: number; from: OneDay; to: OneDay }>(),
   "new-visit": note<{ visit: string; from: OneDay; to: OneDay; context: string }>(),
   "new-medicine": note<{

@@ -32,6 +32,6 @@ export const planKinds = {
   "weight-changed": ask<{ weight: string; before: string }>("weight", "before"),
   "weight-not-borne-out": ask<{ weight: string; medicine: string }>("weight"),
   "date-past": stop<{ given: { day: string }; discharged: { day: string } }>(),
-  "reason-not-translated": note<{ language: string }>(),
+  "reason-not-translated": note<{ language: string; text: string }>(),
   "allow-unknown": stop<{ given: string; near: readonly string[] }>(),
 };

@@ -6,6 +6,7 @@ import { costKinds } from "./costs.js";
 import { doseKinds } from "./doses.js";
 import { fileKinds } from "./files.js";
 import type { Kind, Severity } from "./kind.js";
+import { lookKinds } from "./look.js";
 import { newKinds } from "./new.js";
 import type { Place } from "./place.js";
 import { planKinds } from "./plan.js";
@@ -30,6 +31,7 @@ const kinds = {
   ...signKinds,
   ...composeKinds,
   ...renderKinds,
+  ...lookKinds,
   ...readingKinds,
   ...commandKinds,
   ...translationKinds,

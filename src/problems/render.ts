@@ -7,4 +7,5 @@ export const renderKinds = {
   "email-sender-missing": stop<Record<never, never>>(),
   "email-recipient-missing": note<Record<never, never>>(),
   "taller-than-page": stop<{ part: string }>(),
+  "page-full": stop<Record<never, never>>(),
 };

@@ -11,6 +11,7 @@ import { wordsIn } from "./split.js";
 
 /** What a page scores by one formula, to one decimal. within: at least as easy as the limit. */
 export type Score = { measure: string; score: string; limit: string; aim: string; within: boolean };
+/** How easily a page is read: by each formula of its language, and sentence by sentence as notes. */
 export type Reading = { language: string; sentences: number; words: number; scores: Score[]; problems: Problem[] };
 
 /** Words somebody wrote by hand, in one language, with the place of their first letter. field: "reason". */

@@ -1,9 +1,14 @@
 import type { Tables } from "./tables.js";
 import type { Topic } from "./topic.js";
 
-/** A kind of care as whoever fills in a plan must know it: what it asks for, and its visits on published days. */
+/**
+ * A kind of care as whoever fills in a plan must know it: what it asks for, its visits on published days (usualCourse), the
+ * course it often has (oftenCourse, for a clinician to take or change), and what its collar often waits for.
+ */
 export type TopicChoice = Pick<Topic, "id" | "species" | "sex" | "site" | "bandage" | "course" | "collar"> & {
   usualCourse: string[];
+  oftenCourse: string[];
+  oftenUntil: string | null;
 };
 
 /** What a plan may name. until: what a collar may wait for, and the kinds of visit after which that has happened. */
@@ -16,9 +21,11 @@ export type Choices = {
 };
 
 export const choicesOf = ({ care, visits }: Tables): Choices => ({
-  topics: care.topics.map(({ id, species, sex, site, bandage, course, collar, visits: kinds }) => ({
+  topics: care.topics.map(({ id, species, sex, site, bandage, course, collar, visits: kinds, ...often }) => ({
     ...{ id, species, sex, site, bandage, course, collar },
     usualCourse: kinds.flatMap((id) => usualLine(id, visits)),
+    oftenCourse: often.usualCourse,
+    oftenUntil: often.usualUntil ?? null,
   })),
   bandages: care.bandages.map(({ id }) => id),
   collars: Object.keys(care.collars.kinds),

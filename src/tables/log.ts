@@ -7,6 +7,8 @@ export const logRowSchema = z.strictObject({
   id: slug,
   for: z.array(statementId).min(1).optional(),
   needs: z.enum(["medicines", "collar"]).optional(),
+  /** Left out where one of these is said. */
+  unless: z.array(statementId).min(1).optional(),
   /** A box to tick when it went well, or room for a number. */
   write: z.enum(["tick", "number"]),
   source,

@@ -5,6 +5,7 @@ import { slug, source } from "./row.js";
 
 const decimal = z.string().regex(/^\d+(\.\d+)?$/);
 const species = z.enum(["dog", "cat"]);
+const sex = z.enum(["female", "male", "spayed female", "neutered male"]);
 const form = z.enum(["tablet", "capsule", "liquid", "drops", "ointment", "spray", "patch", "insulin"]);
 const route = z.enum(["mouth", "ear", "eye", "skin", "under the skin"]);
 /** What a clinician may write, in lower case and without accents: "co-amoxiclav" is found as "co amoxiclav". */
@@ -14,11 +15,16 @@ const weight = z.strictObject({ value: decimal, unit: z.enum(["kg", "lb"]) });
 /** What must not be given with it: a group or a medicine, also for so many days after the other one ended. */
 const notWith = z.strictObject({ id: slug, days: z.int().min(1).nullable(), source });
 
-/** What owners are told of it; the words are medicines:<id>. Only for these forms and species; for any when absent. */
+/**
+ * What owners are told of it; the words are medicines:<id>. Only for these forms, species and sexes; for any when absent.
+ * label: how it is kept and handled, which its container says too.
+ */
 const statement = z.strictObject({
   id: z.string().regex(/^[a-z-]+[.][a-z-]+$/),
   forms: z.array(form).optional(),
   species: z.array(species).optional(),
+  sexes: z.array(sex).optional(),
+  label: z.literal(true).optional(),
   source,
 });
 
@@ -41,6 +47,8 @@ const regimen = z.strictObject({
   route: z.array(route).min(1),
   /** Only for these forms; any when absent. */
   forms: z.array(form).optional(),
+  /** Only of these strengths, as they stand on the box; any when absent. */
+  strengths: z.array(decimal).optional(),
   /** A lowest or highest that nobody published is null; ceiling then says where asking begins. */
   dose: z.strictObject({
     least: decimal.nullable(),
@@ -64,7 +72,7 @@ const regimen = z.strictObject({
 /** What a country's law wants on the label of a medicine that goes home, of what a plan may leave out. */
 const label = z.strictObject({
   country: z.string().regex(/^[A-Z]{2}$/),
-  needs: z.array(z.enum(["clinician", "owner-address", "expiry"])).min(1),
+  needs: z.array(z.enum(["clinician", "ingredient", "owner-address", "expiry"])).min(1),
   source,
 });
 

@@ -7,6 +7,8 @@ import { together } from "./together.js";
 /** A statement without its words: the numbers that stand in them, and who says so. */
 const statement = z.strictObject({
   id: slug,
+  /** What of the case it is about, a heading where a list is long: "bandage". */
+  about: slug.optional(),
   values: z.record(z.string(), z.union([amount, z.string()])).default({}),
   source,
 });

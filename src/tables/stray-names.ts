@@ -30,7 +30,7 @@ export function strayNames(tables: CareTables): { file: string; detail: string }
     ...topics.flatMap(({ id, doubtful }) => missing(`shared/topics/${id}.json`, id, doubtful, animalIds)),
     ...stronger.flatMap(({ id, said, needless }) => missing("shared/stronger.json", id, [said, ...needless], known)),
     ...conflicts.flatMap(({ id, one, other }) => missing("shared/conflicts.json", id, [...one, ...other], known)),
-    ...log.flatMap((row) => missing("shared/log.json", row.id, row.for ?? [], known)),
+    ...log.flatMap((row) => missing("shared/log.json", row.id, [...(row.for ?? []), ...(row.unless ?? [])], known)),
     ...ownWords.rows.flatMap(({ id, against }) => missing("shared/own-words.json", id, against, known)),
     ...Object.values(collars.kinds).flatMap(({ id, statements: said, ofAnimal }) => [
       ...missing(

@@ -341,6 +341,7 @@ describe("what there is to choose from", () => {
 });
 
 it("check --reading measures the page by its language's formulas and offers plain words for the clinician's own", () => {
+  rewrite("Un absceso grande, una bolsa de pus, en", "Un absceso grande en");
   const { code, out, err } = run(["check", "--reading", dog, "--today", "2026-03-02"]);
   expect([code, out]).toEqual([0, expect.stringMatching(/reads in es at [89]\d\.\d \(szigriszt-pazos\)/)]);
   const column = read(dog).split("\n")[lineOf("absceso") - 1]?.indexOf("absceso") ?? -1;

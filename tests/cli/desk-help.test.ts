@@ -33,7 +33,12 @@ it("tells what is set up, and nothing of the mail server but whether it is", () 
 
 it("explains a topic as staff would read it, in a language, and knows what was meant by a slip", () => {
   const { out } = run(["topics", "surgical-drain"]);
-  for (const part of ["Wound with a drain", "drain out day 3-5", "Do not pull the drain", "Signs to ring about today"])
+  for (const part of [
+    "Wound with a drain",
+    "Usual visit: drain removal day 3-5",
+    "Do not pull the drain",
+    "Signs to call about today",
+  ])
     expect(out).toContain(part);
   const all = run(["topics"])
     .out.trim()
@@ -70,6 +75,14 @@ it("completes commands, flags and choices in bash, and its scripts name every co
   for (const shell of ["bash", "zsh", "fish"]) {
     const text = run(["completion", shell]).out;
     for (const command of ["new", "build", "check", "revise", "send", "about"]) expect(text).toContain(command);
+    // A word in quotes that ends too soon is told by each shell; what zsh is given, bash can parse as well.
+    const readers = { bash: ["bash"], zsh: ["bash", "zsh"], fish: ["fish"] }[shell] ?? [];
+    const script = join(folder, `completion.${shell}`);
+    writeFileSync(script, text);
+    for (const reader of readers) {
+      const { error, status, stderr } = spawnSync(reader, ["-n", script], { encoding: "utf8" });
+      expect(error ? "not here" : status, `${shell} by ${reader}: ${stderr}`).toBe(error ? "not here" : 0);
+    }
   }
 });
 

@@ -6,8 +6,9 @@ import { fileURLToPath } from "node:url";
 
 const home = fileURLToPath(new URL("../../", import.meta.url));
 
-/** Where the command line lies once it is built. */
-export const main = join(home, "dist/cli/main.js");
+/** Where the command line lies once it is built, and as it was compiled before it was bundled. */
+export const main = join(home, "dist/bin/hearthsheet.js");
+export const compiled = join(home, "dist/cli/main.js");
 
 export type Run = { code: number | null; out: string; err: string };
 /** main: another copy of the command line. */

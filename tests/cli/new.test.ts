@@ -1,8 +1,6 @@
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { parse } from "yaml";
@@ -14,7 +12,8 @@ import { openPlanRoom, type PlanRoom } from "../../src/cli/entry/plan-room.js";
 import { brought, tryPlan } from "../../src/cli/entry/trial.js";
 import { openHouse } from "../../src/index.js";
 import { shippedFiles } from "../../src/io/shipped.js";
-import { copyOfExamples, hearthsheet, main, type Run, stackTrace } from "./hearthsheet.js";
+import { drive, enter, type Step, typed } from "./drive.js";
+import { copyOfExamples, hearthsheet, type Run, stackTrace } from "./hearthsheet.js";
 
 let folder = "";
 beforeEach(() => {
@@ -258,28 +257,8 @@ describe("every plan it can write", () => {
 });
 
 describe("on a terminal", () => {
-  const driver = fileURLToPath(new URL("./terminal.py", import.meta.url));
-  const enter = "\r";
-  const typed = (text: string): string[] => [...text, enter];
-  const sequence = "\u001b\\[";
-  type Step = [string, string[]];
-  const drive = (columns: number, steps: Step[], args: string[], env: Record<string, string> = {}) => {
-    const { status, stdout, stderr } = spawnSync(
-      "python3",
-      [driver, String(columns), JSON.stringify(steps), process.execPath, main, ...args],
-      {
-        cwd: folder,
-        encoding: "utf8",
-        env: { PATH: process.env["PATH"], TERM: "xterm", XDG_STATE_HOME: join(folder, "s"), ...env },
-      },
-    );
-    return {
-      code: status,
-      colours: stdout.match(new RegExp(`${sequence}3\\d`, "g")) ?? [],
-      shown: stdout.replace(new RegExp(`${sequence}[0-9;?]*[A-Za-z]`, "g"), ""),
-      stderr,
-    };
-  };
+  const on = (columns: number, steps: Step[], args: string[], env: Record<string, string> = {}) =>
+    drive(steps, args, { cwd: folder, columns, env });
   const course = "change every day for 3-5 days, first tomorrow; maybe closure day 7-14";
   const dog: Step[] = [
     ["Dog or cat?", [enter]],
@@ -300,7 +279,7 @@ describe("on a terminal", () => {
   it.each([[40], [100]])(
     "asks, shows what follows, and writes a plan that builds: %i columns, no colour",
     (columns) => {
-      const { code, colours, shown, stderr } = drive(columns, dog, ["new", "dog.yaml", ...day], { NO_COLOR: "1" });
+      const { code, colours, shown, stderr } = on(columns, dog, ["new", "dog.yaml", ...day], { NO_COLOR: "1" });
       expect({ code, colours, stderr }).toEqual({ code: 0, colours: [], stderr: "" });
       const plain = shown.replace(/[\s│]+/g, " ");
       for (const effect of [
@@ -335,7 +314,7 @@ describe("on a terminal", () => {
       ["Saturday", [enter]],
       ["Sunday", [enter]],
     ];
-    const { code, stderr } = drive(40, steps, ["new", "clinic", "ours.yaml"]);
+    const { code, stderr } = on(40, steps, ["new", "clinic", "ours.yaml"]);
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
     expect(parse(read("ours.yaml"), { schema: "failsafe" })).toMatchObject({
       country: "US",
@@ -355,7 +334,7 @@ describe("on a terminal", () => {
       ["Owner's name", [enter]],
       ["This is needed", ["\u0003"]],
     ];
-    const { code, shown } = drive(60, steps, ["new", "dog.yaml", ...day]);
+    const { code, shown } = on(60, steps, ["new", "dog.yaml", ...day]);
     expect(code).toBe(2);
     expect(shown).toContain("Nothing was written");
     expect(readdirSync(folder)).not.toContain("dog.yaml");

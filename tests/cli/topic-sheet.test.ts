@@ -15,3 +15,11 @@ it("every topic can be read in every language, also where words agree with the s
         `${id} ${tag}`,
       ).toBe(true);
 });
+
+it("tells the course it often has, until when its collar often stays on, and when the care is over", () => {
+  const sheet = house && topicSheet(house, "surgical-drain", "en", "[name]");
+  expect(sheet).toMatchObject({ oftenCourse: ["drain removal day 3-5"], oftenUntil: "drain out", collar: "needed" });
+  expect(sheet?.said.filter(({ of }) => of === "ends").map(({ text }) => text)).toEqual([
+    "The drain care ends when we have taken out the drain and the hole has closed.",
+  ]);
+});

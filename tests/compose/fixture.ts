@@ -27,6 +27,9 @@ const clinic: Facts["clinic"] = {
   phone: "+13125550142",
   email: "desk@juniper-row.example.org",
   staffLanguage: "en",
+  letterhead: [],
+  signOff: [],
+  accent: null,
   hours: [
     { from: 1, to: 5, hours: [{ open: "08:00", close: "18:00" }] },
     { from: 6, to: 6, hours: [{ open: "09:00", close: "13:00" }] },
@@ -42,7 +45,7 @@ const contacts: Facts["contacts"] = [
     phone: "+13125550187",
     address: ["400 Harbor Street", "Riverbend, IL 60000"],
     note: {
-      en: "Open all night, every night. Ring on your way.",
+      en: "Open all night, every night. Call on your way.",
       es: "Abierto toda la noche, todos los días. Llame de camino.",
     },
     from: inClinic(8),
@@ -82,6 +85,7 @@ function medicine(
       medicine: base.id,
       number: index + 1,
       at: `${date.toISOString().slice(0, 10)}T${clock}`,
+      slot: clock,
       part: clock < "12:00" ? "morning" : "evening",
       give: base.give,
       from: at(line),
@@ -90,6 +94,8 @@ function medicine(
   return {
     ...rest,
     substance: base.id,
+    onBox: null,
+    cautions: [],
     called: base.id,
     steps: [
       {
@@ -257,7 +263,7 @@ export const dog: Facts = {
     age: { years: 6, months: 10 },
     weight: amount("24.6", "kg"),
   },
-  owner: { name: "Lucía Ferrer", languages: ["es"], email: "lucia.ferrer@example.org" },
+  owner: { name: "Lucía Ferrer", languages: ["es"], email: "lucia.ferrer@example.org", address: [] },
   clinic,
   contacts,
   reason: {
@@ -369,6 +375,7 @@ export const dog: Facts = {
       {
         item: "abscess opened and flushed",
         name: { en: "Abscess opened and flushed", es: "Absceso abierto y lavado" },
+        houseName: null,
         quantity: times(1, 1),
         of: null,
         unit: span(31000, 31000),
@@ -381,6 +388,7 @@ export const dog: Facts = {
       {
         item: "bandage change",
         name: { en: "Bandage change", es: "Cambio de vendaje" },
+        houseName: { of: "visit", name: "bandage-change" },
         quantity: times(5, 7, 6),
         of: null,
         unit: span(4800, 4800),
@@ -393,6 +401,7 @@ export const dog: Facts = {
       {
         item: "closure",
         name: { en: "Closing the wound", es: "Cierre de la herida" },
+        houseName: { of: "visit", name: "closure" },
         quantity: times(0, 1),
         of: null,
         unit: span(24000, 32000),
@@ -405,6 +414,7 @@ export const dog: Facts = {
       {
         item: "cone collar",
         name: { en: "Cone collar", es: "Collar isabelino" },
+        houseName: { of: "collar", name: "cone" },
         quantity: times(1, 1),
         of: null,
         unit: span(1850, 1850),
@@ -487,7 +497,7 @@ export const cat: Facts = {
     age: { years: 4, months: 6 },
     weight: amount("4.2", "kg"),
   },
-  owner: { name: "Tom Whitlow", languages: ["en"], email: "tom.whitlow@example.org" },
+  owner: { name: "Tom Whitlow", languages: ["en"], email: "tom.whitlow@example.org", address: [] },
   reason: {
     en: "A small abscess near the base of the tail. It has burst, and we cleaned it. It can heal at home.",
     es: "Un absceso pequeño cerca de la base de la cola. Se ha reventado y lo limpiamos. Puede curar en casa.",
@@ -559,6 +569,7 @@ export const cat: Facts = {
       {
         item: "recheck",
         name: { en: "Recheck", es: "Revisión" },
+        houseName: { of: "visit", name: "recheck" },
         quantity: times(2, 2),
         of: null,
         unit: span(3900, 3900),

@@ -71,7 +71,7 @@ function poisoned(facts: Facts, texts: readonly string[]): { facts: Facts; put: 
     collar: facts.collar && { ...facts.collar, size: next() },
     estimate: facts.estimate && {
       ...facts.estimate,
-      lines: facts.estimate.lines.map((line) => ({ ...line, name: { en: next() } })),
+      lines: facts.estimate.lines.map((line) => ({ ...line, name: { en: next() }, houseName: null })),
       taxes: facts.estimate.taxes.map((tax) => ({ ...tax, name: { en: next() } })),
       terms: told(facts.estimate.terms),
       excluded: facts.estimate.excluded.map(() => ({ en: next() })),

@@ -48,6 +48,7 @@ describe("a line", () => {
     expect(line("opened and flushed")).toEqual({
       item: "opened and flushed",
       name: { en: "Opened", es: "Abierto" },
+      houseName: null,
       quantity: counts(1, 1, 1),
       of: null,
       included: 0,

@@ -96,8 +96,17 @@ test("a tax is named in the owner's language, and one that is not is told to the
   expect(staffs.text).toContain("Sales tax, 6.25 %");
   expect(staffs.problems.map(({ code, values }) => [code, values])).toContainEqual([
     "reason-not-translated",
-    { language: "es" },
+    { language: "es", text: "Sales tax" },
   ]);
+});
+
+test("what the house has words for is told in the owner's language where the price list has none", async () => {
+  const { text, problems } = await page("de", "estimate");
+  for (const own of ["Verbandwechsel: 4 bis", "Halskragen", "Carprofen: 4 Tabletten"]) expect(text).toContain(own);
+  expect(text).toContain("Abscess opened and flushed");
+  const told = problems.flatMap((one) => (one.code === "reason-not-translated" ? [one.values.text] : []));
+  expect(told).toContain("Abscess opened and flushed");
+  expect(told).not.toContain("Bandage change");
 });
 
 test("the estimate alone is files of its own, without a calendar", async () => {

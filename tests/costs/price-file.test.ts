@@ -94,7 +94,7 @@ describe("on the command line", () => {
     const facts = house && plan.value && compute(plan.value, house).value;
     if (!house || !facts) throw new Error("no facts");
     const settled = { open: [], allowed: [], notes: [] };
-    const files = await packageOf({ texts, facts, drawn: [], settled }, house);
+    const { files } = await packageOf({ texts, facts, drawn: [], settled }, house);
     const [sum] = execFileSync("sha256sum", [join(folder, "lists/prices.yaml")], { encoding: "utf8" }).split(" ");
     expect(JSON.parse(new TextDecoder().decode(files[0]?.bytes)).prices).toEqual({ sha256: sum });
   });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { codes, only, q, type Setting, type Written } from "./help.js";
+import { codes, doses, only, q, type Setting, type Written } from "./help.js";
 
 const tablet = { tablet: q("100 mg"), give: q("1 tablet") };
 const times = (medicine: Partial<Written>, setting: Setting = {}) =>
@@ -114,4 +114,15 @@ test("a night dose in the skipped hour is given when the clocks have moved on", 
     { discharged: "2026-03-07T19:00", household: { morning: "08:30", evening: "20:30" } },
   );
   expect(night).toEqual(["03-07T20:30 evening", "03-08T03:30 bedtime", "03-08T08:30 morning", "03-08T14:30 midday"]);
+});
+
+test("clocks that go forward give no dose a time of day of its own: four a day stay four columns of the chart", () => {
+  const { value } = doses(
+    [{ name: "something", ...tablet, every: "6 h", "last given": "not given", for: q("3 days") }],
+    { discharged: "2026-03-06T19:00" },
+  );
+  expect(value?.medicines[0]?.steps[0]?.times.map(({ at }) => at)).toEqual(["02:00", "08:00", "14:00", "20:00"]);
+  expect(value?.chart?.columns.map(({ at }) => at)).toEqual(["02:00", "08:00", "14:00", "20:00"]);
+  const [moved] = value?.chart?.rows.find(({ day }) => day === "2026-03-08")?.cells ?? [];
+  expect(moved).toMatchObject({ at: "2026-03-08T03:00", slot: "02:00" });
 });

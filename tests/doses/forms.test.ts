@@ -36,12 +36,14 @@ describe("insulin", () => {
   });
 
   test("is asked about ten times either way, and cannot be given in millilitres", () => {
-    expect(codes([insulin], cat)).toEqual(["not-labelled"]);
-    expect(codes([{ ...insulin, give: { value: "20", unit: "unit" } }], cat)).toContain("dose-unusual");
+    expect(codes([insulin], cat)).toEqual([]);
+    expect(codes([{ ...insulin, give: { value: "20", unit: "unit" } }], cat)).toContain("dose-over-limit");
     const dog = (units: string): Written => ({ ...insulin, give: { value: units, unit: "unit" } });
-    expect(codes([dog("10")])).toEqual(["not-labelled"]);
-    expect(codes([dog("1")])).toContain("dose-unusual");
-    expect(codes([dog("100")])).toContain("dose-unusual");
+    expect(codes([dog("10")])).toEqual([]);
+    expect(codes([dog("1")])).toContain("dose-under-limit");
+    expect(codes([dog("100")])).toContain("dose-over-limit");
+    const human: Written = { ...insulin, insulin: { value: "100", unit: "IU/mL" }, syringe: "U-100" };
+    expect(codes([human], cat)).toEqual(["not-labelled"]);
     expect(codes([{ ...insulin, give: q("1 mL") }], cat)).toContain("give-in-other-unit");
     expect(codes([{ ...insulin, insulin: { value: "400", unit: "IU/mL" } }], cat)).toContain("syringe-mismatch");
   });

@@ -1,4 +1,4 @@
-/** What a label must have, against the rules of two countries (21 CFR 530.12; RCVS FAQ on cascade labels; both read). */
+/** What a label must have, against the rules of three countries (21 CFR 530.12; RCVS FAQ on cascade labels; Québec, M-8, r. 11; all read). */
 import { describe, expect, test } from "vitest";
 import { computeDoses } from "#compute/doses/doses.js";
 import type { Plan } from "#plan/plan.js";
@@ -13,10 +13,11 @@ const lacks = (plan: Partial<Plan>, country: string) =>
 describe("what is not in the plan", () => {
   const both = "amoxicillin-clavulanate, carprofen";
 
-  test("is told in the United States and in Britain, each by its own rule", () => {
+  test("is told in the United States, Britain and Canada, each by its own rule", () => {
     expect(lacks({}, "US")).toEqual([]);
     expect(lacks({ clinician: undefined }, "US")).toEqual([`clinician: ${both}`]);
     expect(lacks({}, "GB")).toEqual([`owner-address: ${both}`, `expiry: ${both}`]);
+    expect(lacks({}, "CA")).toEqual([`expiry: ${both}`]);
     expect(lacks({}, "FR")).toEqual([]);
   });
 
@@ -27,6 +28,13 @@ describe("what is not in the plan", () => {
     const written = { owner, medicines: [{ ...first, expires: "2027-01-31" }, second] };
     expect(lacks(written, "GB")).toEqual(["expiry: carprofen"]);
   });
+});
+
+test("a name that the table does not know may not be that of what is in it", () => {
+  const [first] = dog.medicines;
+  if (!first) throw new Error("the example has medicines");
+  const brand = { ...first, name: "moonflower" };
+  expect(lacks({ medicines: [brand, first] }, "US")).toEqual(["ingredient: moonflower"]);
 });
 
 test("a medicine may be used to its last dose", () => {

@@ -1,7 +1,7 @@
 /** Each published row of the table against check values that were read apart from it, with their own sources (published.json). */
 import { describe, expect, test } from "vitest";
 import type { Regimen } from "#tables/medicines.js";
-import { table } from "./help.js";
+import { codes, table } from "./help.js";
 import published from "./published.json" with { type: "json" };
 
 type Fact = {
@@ -38,27 +38,30 @@ const facts = published.flatMap(({ id, value, source, status }) =>
 );
 const rowOf = (drug: string) => table.find(({ id }) => id === drug);
 
-describe.each(facts)("$id", ({ value, source, status }) => {
-  const route = value.route.split("-")[0] ?? "";
-  const form = value.route.split("-")[1];
-  const regimens = (rowOf(value.drug)?.regimens ?? []).filter(
-    ({ standing, forms }) =>
-      standing === "published" &&
-      (!forms || forms.some((one) => form === one || (form === "suspension" && one === "liquid"))),
-  );
-  const species = value.species.split("+");
-  const close = (a: string | null, b: number | null | undefined) => (a === null ? null : Number(a)) === (b ?? null);
-  const [unit, factor, per] = units[value.unit] ?? ["?", 1, "?"];
-  const scaled = (value.dose ?? []).map((dose) => (dose === null ? null : Number((dose * factor).toPrecision(12))));
+type Checked = (typeof facts)[number]["value"];
 
-  const same = ({ dose, route: by, species: of, every }: Regimen) =>
+/** Whether a row of the table says of dose, unit, species, route and interval what a check value says. */
+function agrees(value: Checked, { dose, route: by, species: of, every, forms }: Regimen): boolean {
+  const [route = "", form] = value.route.split("-");
+  const [unit, factor, per] = units[value.unit] ?? ["?", 1, "?"];
+  const scaled = (value.dose ?? []).map((one) => (one === null ? null : Number((one * factor).toPrecision(12))));
+  const close = (one: string | null, other: number | null | undefined) =>
+    (one === null ? null : Number(one)) === (other ?? null);
+  return (
     close(dose.least, scaled[0]) &&
     close(dose.most, scaled[1]) &&
     dose.unit === unit &&
     dose.per === per &&
+    (!forms || forms.some((one) => form === one || (form === "suspension" && one === "liquid"))) &&
     (routes[route] ?? []).every((one) => by.some((other) => other === one)) &&
-    species.every((one) => of.some((other) => other === one)) &&
-    (value.interval_h === null ? per === "day" || every === null : every?.most === value.interval_h);
+    value.species.split("+").every((one) => of.some((other) => other === one)) &&
+    (value.interval_h === null ? per === "day" || every === null : every?.most === value.interval_h)
+  );
+}
+
+describe.each(facts)("$id", ({ value, source, status }) => {
+  const regimens = (rowOf(value.drug)?.regimens ?? []).filter(({ standing }) => standing === "published");
+  const same = (regimen: Regimen) => agrees(value, regimen);
 
   test("stands in the table with this dose, unit, route and interval", () => {
     expect(regimens.some(same)).toBe(true);
@@ -76,6 +79,16 @@ describe.each(facts)("$id", ({ value, source, status }) => {
   });
 });
 
+const rows = table.flatMap(({ id, regimens }) =>
+  regimens.flatMap((regimen, i) => (regimen.standing === "published" ? [{ title: `${id} ${i}`, id, regimen }] : [])),
+);
+
+// Three bands of weight are one check value, and labels of insulin say how to start (both below).
+const apart = ["methylprednisolone", "insulin"];
+test.each(rows.filter(({ id }) => !apart.includes(id)))("$title is held against a check value", ({ id, regimen }) => {
+  expect(facts.filter(({ value }) => value.drug === id && agrees(value, regimen))).not.toEqual([]);
+});
+
 test("methylprednisolone stands by bands of weight in pounds", () => {
   const bands = published.find(({ id }) => id.startsWith("drug.methylprednisolone"))?.value;
   const stands = rowOf("methylprednisolone")?.regimens.map(({ weight, dose }) => [
@@ -83,6 +96,25 @@ test("methylprednisolone stands by bands of weight in pounds", () => {
     [Number(dose.least), Number(dose.most)],
   ]);
   expect(Object.fromEntries(stands ?? [])).toEqual(typeof bands === "object" ? bands.dose : null);
+});
+
+// Labels of porcine insulin zinc (dogs, cats) and of protamine zinc insulin (cats), both 40 IU/mL, read in copies.
+test.each([
+  ["dog", "24.6", "0.5", "24 h"],
+  ["dog", "24.6", "0.375", "12 h"],
+  ["cat", "5", "0.2", "12 h"],
+  ["cat", "5", "0.7", "12 h"],
+] as const)("a %s of %s kg may start on %s IU/kg of insulin every %s", (species, kg, dose, every) => {
+  const written = {
+    name: "insulin",
+    insulin: { value: "40", unit: "IU/mL" as const },
+    syringe: "U-40" as const,
+    route: "under the skin" as const,
+    dose: { value: dose, unit: "IU/kg" as const },
+    every,
+  };
+  const said = codes([written], { species, weight: { value: kg, unit: "kg" } });
+  expect(said.filter((code) => code !== "rounding-too-far")).toEqual([]);
 });
 
 test("extralabel medicines have no published row", () => {

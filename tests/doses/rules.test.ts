@@ -50,6 +50,7 @@ describe("what to give", () => {
   test("of a capsule is whole, and of a tablet too where nothing is said", () => {
     expect(codes([{ name: "x", capsule: q("100 mg"), give: q("0.5 capsule") }])).toEqual([
       "medicine-unknown",
+      "label-lacks",
       "give-not-measurable",
     ]);
     expect(codes([{ name: "x", tablet: q("100 mg"), give: q("0.5 tablet") }])).toContain("give-not-measurable");
@@ -113,7 +114,7 @@ describe("what goes home", () => {
         "as needed": "at most 2 a day",
       },
     ]);
-    expect(problems.map(({ code }) => code)).toEqual(["medicine-unknown"]);
+    expect(problems.map(({ code }) => code)).toEqual(["medicine-unknown", "label-lacks"]);
     expect(value?.chart).toBeNull();
     expect(value?.medicines[0]).toMatchObject({
       asNeededMost: 2,
@@ -301,7 +302,10 @@ describe("limits", () => {
   });
 
   test("a medicine the table does not hold is said to be unchecked", () => {
-    expect(codes([{ name: "moonflower", tablet: q("1 mg"), give: q("1 tablet") }])).toEqual(["medicine-unknown"]);
+    expect(codes([{ name: "moonflower", tablet: q("1 mg"), give: q("1 tablet") }])).toEqual([
+      "medicine-unknown",
+      "label-lacks",
+    ]);
   });
 });
 

@@ -58,7 +58,7 @@ describe("a weight", () => {
       .replace("weight: 24.6 kg", `weight: ${weight}${more}`)
       .replace(
         /medicines:[\s\S]*?collar: .*\n/,
-        `medicines:\n  - { name: x, liquid: 1.5 mg/mL, dose: 1 mg/kg, every: 24 h, for: 3 days, last given: not given }\n${collar}`,
+        `medicines:\n  - { name: cephalexin, liquid: 50 mg/mL, dose: 22 mg/kg, every: 12 h, for: 7 days, last given: not given }\n${collar}`,
       )
       .replace("    - cone collar\n", "")
       .replace("    - medicines\n", "");
@@ -101,8 +101,8 @@ describe("a weight", () => {
     expect(asked(liquid("24.6 kg"))).toEqual(["weight-not-borne-out"]);
     expect(asked(liquid("24.6 kg", ", weight before: 24.1 kg"))).toEqual([]);
     expect(asked(liquid("2.46 kg", ", weight before: 24.1 kg"))).toContain("weight-changed");
-    expect(asked(liquid("24.6 kg").replace("dose: 1 mg/kg", "dose: 1 mg/kg, give: 16.4 mL"))).toEqual([]);
-    expect(asked(liquid("24.6 kg").replace("liquid: 1.5 mg/mL", "tablet: 25 mg"))).toEqual([]);
+    expect(asked(liquid("24.6 kg").replace("dose: 22 mg/kg", "dose: 22 mg/kg, give: 10.8 mL"))).toEqual([]);
+    expect(asked(liquid("24.6 kg").replace("liquid: 50 mg/mL", "tablet: 500 mg"))).toEqual([]);
   });
 
   test("of a grown cat needs nothing beside it: ten times either way is no cat", () => {

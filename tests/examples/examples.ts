@@ -1,5 +1,15 @@
 import { readFileSync } from "node:fs";
-import { compose, compute, type Facts, type Handout, type Outcome, openHouse, readPlan, type Source } from "#index.js";
+import {
+  compose,
+  compute,
+  type Facts,
+  type Handout,
+  type Outcome,
+  openHouse,
+  type Plan,
+  readPlan,
+  type Source,
+} from "#index.js";
 import { shippedFiles } from "#io/shipped.js";
 
 /** The two worked cases that ship, each in both languages, built as a user builds them: through the front door. */
@@ -12,7 +22,11 @@ export const house = whole(openHouse(await shippedFiles()));
 const source = (file: string): Source => ({ file, bytes: readFileSync(file) });
 
 /** What follows from an example's plan. clinic: the text of another profile than its own. */
-export function factsOf(name: (typeof cases)[number], clinic?: string): Facts {
+export const factsOf = (name: (typeof cases)[number], clinic?: string): Facts =>
+  whole(compute(planOf(name, clinic), house));
+
+/** An example's plan. clinic: the text of another profile than its own. */
+export function planOf(name: (typeof cases)[number], clinic?: string): Plan {
   const profile = source("examples/clinic.yaml");
   const plan = readPlan(
     {
@@ -22,7 +36,7 @@ export function factsOf(name: (typeof cases)[number], clinic?: string): Facts {
     },
     { today: "2026-03-02" },
   );
-  return whole(compute(whole(plan), house));
+  return whole(plan);
 }
 
 export const handoutOf = (facts: Facts, language: string): Handout => whole(compose(facts, house, { language }));

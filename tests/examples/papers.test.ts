@@ -4,7 +4,7 @@ import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import type { Handout } from "#handout/handout.js";
 import { wordsOf } from "#handout/walk.js";
-import { render } from "#index.js";
+import { compose, type Facts, render } from "#index.js";
 import { tool } from "../pdf/help.js";
 import { cases, everyExample, factsOf, handoutOf, house, whole } from "./examples.js";
 
@@ -70,6 +70,40 @@ test.each(cases.flatMap((name) => spoken.map((language) => [name, language] as c
     }
   },
 );
+
+test.each(cases.flatMap((name) => spoken.map((language) => [name, language] as const)))(
+  "the short form of %s in %s is one page on both papers and in both sizes, and tells no less than page one",
+  async (name, language) => {
+    const document = "first-page";
+    const facts: Facts = factsOf(name);
+    const handout = whole(compose(facts, house, { language, document }));
+    expect(handout.sections.map(({ id }) => id)).toEqual(["ring", "next", "go-now"]);
+    expect(urgentWords(handout)).toEqual(urgentWords(handoutOf(facts, language)));
+    expect(JSON.stringify(handout.sections.at(-1))).toContain(cautionIn(language));
+    for (const cut of cuts) {
+      const [pdf] = whole(await render(handout, house, { ...cut, document, formats: ["pdf"] }));
+      expect(pdf?.name).toBe("first-page.pdf");
+      expect(tool("pdfinfo", ["FILE"], pdf?.bytes ?? new Uint8Array()).out).toMatch(/^Pages: +1$/m);
+    }
+  },
+);
+
+/** "This does not replace your vet …" */
+function cautionIn(language: string): string {
+  const { about } = JSON.parse(house.locales.texts[`locales/${language}/handout.json`] ?? "{}");
+  return about?.["in-short"] ?? cautionIn("en");
+}
+
+test("a short form that does not fit on one page is a problem, and no second page", async () => {
+  const handout = whole(compose(factsOf("dog-cheek-abscess"), house, { language: "en", document: "first-page" }));
+  const [ring, ...rest] = handout.sections;
+  const long = { ...handout, sections: ring ? [ring, ring, ring, ...rest] : [] };
+  const { value, problems } = await render(long, house, {
+    ...{ paper: "letter", large: true, document: "first-page", formats: ["pdf"] },
+  });
+  expect(value).toBeNull();
+  expect(problems.map(({ code }) => code)).toEqual(["page-full"]);
+});
 
 /** poppler joins a word that a line ends in at its hyphen, adds marks of direction, and moves those over a letter. */
 const letters = (words: string): string =>

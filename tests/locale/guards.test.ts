@@ -1,3 +1,4 @@
+import { readFile } from "node:fs/promises";
 import { expect, it } from "vitest";
 import { guardTranslation } from "#locale/guards/guards.js";
 import { openLocales } from "#locale/locales.js";
@@ -131,4 +132,10 @@ it("a variant says only what it says otherwise", () => {
     "locales/en-GB/handout.json": JSON.stringify({ a: "Colour of {{what}}" }),
   });
   expect(value && guardTranslation(value, "en-GB")).toEqual([]);
+});
+
+it.each(locales.tags)("%s says how it is written, and what it calls a bandage and a collar", async (tag) => {
+  const style = await readFile(`locales/${tag}/STYLE.md`, "utf8");
+  const base = tag === "en-GB" ? ["ring us"] : ["cone collar", "bandage", "gauze", "sedation", "go now"];
+  for (const term of base) expect(style.toLowerCase()).toContain(term);
 });

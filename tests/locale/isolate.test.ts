@@ -35,7 +35,7 @@ it("bold ends where Chinese ends it, with no space after", () => {
   expect(line[0]).toMatchObject({ strong: true });
 });
 
-// UAX #9, the examples of its section on reordering (rule L2; quoted from memory): capitals stand for letters from right to left.
+// UAX #9, the examples of its section on reordering (rule L2; quoted from memory; Unicode's own cases: tests/pdf/bidi-conformance.test.ts): capitals stand for letters from right to left.
 it.each([
   ["ltr", "car means CAR.", "car means RAC."],
   ["rtl", "car MEANS CAR.", ".RAC SNAEM car"],

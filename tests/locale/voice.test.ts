@@ -13,7 +13,6 @@ const units = {
   tablet_one: "{{value}} tablet",
   tablet_other: "{{value}} tablets",
   "tablet-part_5": "half a tablet ({{value}})",
-  "tablet-more": "{{value}} tablets",
   mL: "{{value}} mL",
 };
 const opened = openLocales({

@@ -43,13 +43,17 @@ export function tool(command: string, args: string[], bytes: Uint8Array): { out:
   }
 }
 
-/** An XML document through Expat: its text by element name. Throws where it is not well-formed. */
-export function xmlText(xml: string): Record<string, string[]> {
+/**
+ * An XML document through Expat: its text by element name, or only the text within one named element. Throws where the XML
+ * is not well-formed and where there is no such element.
+ */
+export function xmlText(xml: string, within = ""): Record<string, string[]> {
   const script = `
 import sys, json, xml.etree.ElementTree as tree
 out = {}
-for element in tree.fromstring(sys.stdin.buffer.read()).iter():
+document = tree.fromstring(sys.stdin.buffer.read())
+for element in (document.find(".//" + sys.argv[1]) if sys.argv[1] else document).iter():
     out.setdefault(element.tag, []).append((element.text or "").strip())
 json.dump(out, sys.stdout)`;
-  return JSON.parse(execFileSync("python3", ["-c", script], { input: xml, encoding: "utf8" }));
+  return JSON.parse(execFileSync("python3", ["-c", script, within], { input: xml, encoding: "utf8" }));
 }

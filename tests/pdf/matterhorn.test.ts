@@ -1,4 +1,8 @@
 import { describe, expect, test } from "vitest";
+import type { Handout } from "#handout/handout.js";
+import { logoEngine } from "#io/shipped.js";
+import type { Logo } from "#logo/logo.js";
+import { openLogo } from "#logo/open-logo.js";
 import { everyNode } from "../handouts/every-node.js";
 import { paperDog } from "../handouts/paper-dog.js";
 import { cuts, pdfOf, xmlText } from "./help.js";
@@ -32,15 +36,34 @@ const parents: Record<string, string[]> = {
   TFoot: ["Table"],
 };
 
-const sheets = [
+const drawn = await openLogo(
+  {
+    file: "logo.svg",
+    bytes: Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 4"><path d="M0 0h9v4z"/></svg>'),
+  },
+  { file: "clinic.yaml", line: 1, column: 1, length: 1 },
+  await logoEngine(),
+);
+const logo = drawn.value;
+
+const sheets: { name: string; handout: Handout; logo?: Logo | null }[] = [
   { name: "a dog's sheet", handout: paperDog },
   { name: "every kind of node", handout: everyNode },
+  {
+    name: "a clinic's own look",
+    handout: {
+      ...paperDog,
+      accent: { light: "#7a2e1d", dark: "#e0937f" },
+      clinic: { ...paperDog.clinic, letterhead: [[{ kind: "text" as const, text: "Open since 1988" }]] },
+    },
+    logo,
+  },
 ];
 
-describe.each(sheets.flatMap(({ name, handout }) => cuts.map((cut) => ({ name, handout, ...cut }))))(
+describe.each(sheets.flatMap((sheet) => cuts.map((cut) => ({ ...sheet, ...cut }))))(
   "$name, $paper, large $large",
-  ({ handout, paper, large }) => {
-    const objects = new Objects(pdfOf(handout, { paper, large }));
+  ({ handout, paper, large, logo = null }) => {
+    const objects = new Objects(pdfOf(handout, { paper, large, logo }));
     const document = structureOf(objects);
     const elements = everyElement(document);
     const { catalog } = objects;

@@ -28,3 +28,9 @@ test("what no white would fit on page one is not drawn together in vain", () => 
     "1:90",
   ]);
 });
+
+test("what goes on after the first signs may go on to page two, and the first then stand closer on page one", () => {
+  const pieces = [1, 2, 3, 4, 5, 6].map(() => piece(20, 8));
+  const pages = placeUrgent(pieces, [], frame, 4).map(({ page }) => page);
+  expect(pages).toEqual([0, 0, 0, 0, 1, 1]);
+});

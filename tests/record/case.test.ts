@@ -17,6 +17,7 @@ import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { readJournal } from "#journal/journal.js";
 import { copyOfExamples, hearthsheet, main, stackTrace } from "../cli/hearthsheet.js";
+import { smtpServer } from "../send/help.js";
 
 // Each command is a process of its own.
 vi.setConfig({ testTimeout: 300_000 });
@@ -81,6 +82,51 @@ describe("a case folder", () => {
     expect([code, out.match(/the same, byte for byte/g)?.length], out + err).toEqual([0, 2]);
   });
 
+  it("notes to whom a letter went, and when: each once, and no more than that", async () => {
+    const server = await smtpServer(() => "take");
+    const send = async () => {
+      const args = [
+        "send",
+        "out",
+        "--yes",
+        "--smtp",
+        server.url,
+        "--ledger",
+        "state/sent.jsonl",
+        "--case",
+        "kept/sent",
+      ];
+      const child = spawn(process.execPath, [main, ...args], { cwd: folder, stdio: "ignore" });
+      return (await once(child, "close"))[0];
+    };
+    cpSync(join(folder, "kept/rex"), join(folder, "kept/sent"), { recursive: true });
+    expect([await send(), await send()]).toEqual([0, 0]);
+    await server.close();
+    const sent = entries("kept/sent").filter(({ what }) => what === "sent");
+    expect(sent).toMatchObject([{ revision: 1, to: "lucia.ferrer@example.org", language: "es" }]);
+    expect([...server.taken.values()].map((letters) => letters.length)).toEqual([1]);
+    expect(run("history", "kept/sent").out).toContain("sent revision 1 to lucia.ferrer@example.org, in es");
+    expect(run("history", "kept/sent", "--on", "2026-03-09").out).not.toContain("lucia.ferrer");
+    const today = sent[0]?.on ?? "";
+    expect(run("history", "kept/sent", "--on", today).out).toContain("sent revision 1 to lucia.ferrer@example.org");
+  });
+
+  it("keeps a proof as the clinic's own: it was never handed over", () => {
+    const proof = ["--format", "text", "--out", "out-proof", "--today", "2026-03-02"];
+    expect(run("build", plan, ...proof, "--case", "kept/proof", "--proof").code).toBe(0);
+    const record = JSON.parse(readFileSync(join(folder, "out-proof/record.json"), "utf8"));
+    const names = (list: { name: string }[]) => list.map(({ name }) => name);
+    expect([names(record.files), names(record.forStaff)]).toEqual([["handout.txt"], ["proof.html", "proof.pdf"]]);
+    expect(run("history", "kept/proof").out).not.toContain("proof");
+    expect(run("history", "kept/proof", "--on", "2026-03-02").out).not.toContain("proof.pdf");
+    expect(run("verify", "kept/proof").code).toBe(0);
+    appendFileSync(keptFile(join(folder, "kept/proof"), ".pdf"), " ");
+    expect(run("verify", "kept/proof").out).toContain("proof.pdf was changed by hand");
+    // A build without one leaves no old proof beside it.
+    expect(run("build", plan, ...proof).code).toBe(0);
+    expect(readdirSync(join(folder, "out-proof")).sort()).toEqual(["handout.txt", "record.json"]);
+  });
+
   it("takes no other case, and then nothing is handed out", () => {
     const cat = ["build", "cat-abscess-at-home/plan.yaml", "--format", "html", "--today", "2026-03-09"];
     const { code, err } = run(...cat, "--out", "cat", "--case", "kept/rex");
@@ -140,7 +186,7 @@ describe("verify tells", () => {
     writeFileSync(words, readFileSync(words, "utf8").replace("Qué cambió", "Lo que cambió"));
     const { code, out, err } = hearthsheet(["verify", "kept/rex"], {
       cwd: folder,
-      main: join(other, "dist/cli/main.js"),
+      main: join(other, "dist/bin/hearthsheet.js"),
     });
     rmSync(other, { recursive: true });
     expect(code).toBe(1);

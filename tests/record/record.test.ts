@@ -31,7 +31,7 @@ const input: RecordInput = {
         reason: 'Paid ahead, "for next time"',
       },
     ],
-    notes: [problem("reason-not-translated", at("cases/clinic.yaml"), { language: "es" })],
+    notes: [problem("reason-not-translated", at("cases/clinic.yaml"), { language: "es", text: "In general terms" })],
   },
   files: [
     { name: "rechecks.ics", bytes: bytes("abc") },
@@ -102,7 +102,8 @@ const record = `{
         "length": 16
       },
       "values": {
-        "language": "es"
+        "language": "es",
+        "text": "In general terms"
       },
       "reason": null
     }

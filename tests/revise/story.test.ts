@@ -154,6 +154,26 @@ describe("the calendar of a revision, as ical.js reads it", () => {
       alarms: event.getAllSubcomponents("valarm").length,
     }));
 
+  it("keeps the UIDs of a case that has no number of the clinic's", () => {
+    const others = { clinic: source("clinic.yaml"), ...pricesOf() };
+    const made = (text: string, earlier: Plan[] = []) => {
+      const { value: plan } = readPlan(
+        { plan: { file: "plan.yaml", bytes: bytes(text) }, ...others },
+        { today: "2026-03-02" },
+      );
+      const facts = plan && compute(plan, house, earlier).value;
+      if (!plan || !facts) throw new Error(text);
+      return { text, plan, facts };
+    };
+    const example = new TextDecoder().decode(source("dog-cheek-abscess/plan.yaml").bytes);
+    const first = made(example.replace(/^case: .*\n/m, ""));
+    const entry = mergeVisit(null, visits[0]?.entered ?? {}).value;
+    const edits = entry && revise(first.plan, first.facts, entry, house).value;
+    const second = made(editPlan(first.text, edits ?? []), [first.plan]);
+    expect(second.facts.revision).toBe(1);
+    expect(second.facts.caseId).toBe(first.facts.caseId);
+  });
+
   it("updates a visit: the same UID, a higher SEQUENCE", async () => {
     const [before, after] = [await read(2), await read(3)].map((files) => eventsOf(files.get("rechecks.ics")));
     const kept =

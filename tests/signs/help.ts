@@ -22,13 +22,18 @@ const prices = readFileSync("examples/prices.yaml");
 const bytes = (text: string) => new TextEncoder().encode(text);
 
 /** A plan with this care, one line of it an entry; patient and the rest of the file may be changed. */
-export function planWith(care: readonly string[], patient = "species: dog, sex: female", rest = "") {
+export function planWith(
+  care: readonly string[],
+  patient = "species: dog, sex: female",
+  rest = "",
+  reason = "An abscess.",
+) {
   const text = `format: hearthsheet/1
 clinic: clinic.yaml
 discharged: 2026-03-02 16:30
 patient: { name: Bramble, weight: 12 kg, ${patient} }
 owner: { name: Lucía Ferrer, language: es }
-reason: An abscess.
+reason: ${reason}
 care:
 ${care.map((line) => `  - { ${line} }`).join("\n")}
 ${rest}`;

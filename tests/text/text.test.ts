@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Handout, Inline } from "#handout/handout.js";
 import { renderText } from "#render/text/text.js";
+import { wrap } from "#render/text/wrap.js";
 import { everyNode } from "../handouts/every-node.js";
 import { latinWords, randomHandout } from "../handouts/random.js";
 
@@ -94,4 +95,53 @@ test("each line of a page from right to left runs that way, whatever is on it (U
     .split("\n")
     .filter((line) => line !== "");
   expect(lines.filter((line) => bidi.getEmbeddingLevels(line).paragraphs[0]?.level !== 1)).toEqual([]);
+});
+
+test("a form to fill in is a row of boxes after each question, each beside its day, and room to write a number", () => {
+  const cell = (...inlines: Inline[]) => ({ inlines, align: "center" as const });
+  const tick: Inline = { kind: "tick", label: "" };
+  const days = ["Mon, Mar 2", "Tue, Mar 3", "Wed, Mar 4", "Thu, Mar 5"];
+  const form: Handout = {
+    ...everyNode,
+    sections: [
+      {
+        kind: "section",
+        id: "one",
+        level: 2,
+        weight: "plain",
+        title: [text("One")],
+        blocks: [
+          {
+            kind: "table",
+            caption: [text("Log")],
+            head: [text("Each day"), ...days.map(text)].map((one) => cell(one)),
+            rows: [
+              [cell(text("Ate as usual")), ...days.map(() => cell(tick))],
+              [cell(text("Breaths")), ...days.map(() => cell())],
+            ],
+            foot: [],
+          },
+        ],
+      },
+    ],
+  };
+  expect(renderText(form)).toContain(`Log
+- Ate as usual
+  [ ] Mon, Mar 2; [ ] Tue, Mar 3; [ ] Wed, Mar 4; [ ] Thu, Mar 5
+- Breaths
+  Mon, Mar 2: ____; Tue, Mar 3: ____; Wed, Mar 4: ____; Thu, Mar 5: ____
+`);
+});
+
+test("lines break where Unicode lets them: no Chinese line begins with a comma, no word is cut at a hyphen (UAX #14, LB13)", () => {
+  for (let before = 0; before < 12; before++) {
+    const chinese = wrap(`${"一".repeat(before)}${"如果戴着不能吃或不能喝，也请打电话。".repeat(8)}`);
+    for (const line of chinese.split("\n")) {
+      expect(columns(line)).toBeLessThanOrEqual(72);
+      expect(line).not.toMatch(/^[，。]/u);
+    }
+    const english = wrap(`${"x".repeat(50 + before)} amoxicillin-clavulanate`);
+    expect(english).toContain("amoxicillin-clavulanate");
+  }
+  expect(wrap("y".repeat(100))).toBe(`${"y".repeat(72)}\n${"y".repeat(28)}`);
 });

@@ -139,7 +139,7 @@ function solved(given: Words) {
   const model = link(lines).value;
   const scenarios = model && scenariosOf(model);
   const agenda = agendaOf(plan, kinds);
-  const ways = scenarios && solve(model, scenarios, agenda, { booked: given.booked, fixed: new Map() });
+  const ways = scenarios && solve(model, scenarios, agenda, { booked: given.booked, fixed: new Map(), slack: 0 });
   if (!ways) throw new Error("not solved");
   return { model, ways, agenda };
 }

@@ -175,6 +175,53 @@ describe("closed days", () => {
     ]);
   });
 
+  // Discharged on Monday the 2nd; the changes end on the 5th, 6th or 7th, and the days after count from there.
+  test("where two visits must both move, each is told with its closure and the nearest day", () => {
+    const fair = { from: "2026-03-08", to: "2026-03-08", name: "Town fair" };
+    const changes = "change every day for 3-5 days, first tomorrow";
+    const course = [changes, "recheck 3 days after the last change", "sutures out 10 days after the last change"];
+    expect(run({ course, clinic: { closed: [fair, "2026-03-15"] } }).problems).toMatchObject([
+      { code: "closed-for", at: { line: 11 }, values: { closure: "Town fair", nearest: { day: "2026-03-09" } } },
+      { code: "closed-day", at: { line: 12 }, values: { day: { day: "2026-03-15" }, nearest: { day: "2026-03-16" } } },
+    ]);
+  });
+
+  // Closed on the 15th to the 18th: the closure has its days, but the sutures and the recheck that count from it have none.
+  test("it is the visit without a day that is moved, not the one it counts from, and the nearer way of two", () => {
+    const works = { from: "2026-03-15", to: "2026-03-18", name: "Building work" };
+    const course = ["closure day 3-4", "sutures out 10 days after closure", "recheck 12 days after closure"];
+    expect(run({ course, clinic: { closed: [works] } }).problems).toMatchObject([
+      { code: "no-open-day-for", at: { line: 11 }, values: { nearest: { day: "2026-03-14" } } },
+      { code: "no-open-day-for", at: { line: 12 }, values: { nearest: { day: "2026-03-19" } } },
+    ]);
+    // After a closure on the 5th or 6th the sutures are due on the 16th or 17th, after all of the work or before it.
+    const decided = ["maybe closure day 3-4", "sutures out 11 days after closure", "recheck 4 days after closure"];
+    const closed = [{ ...works, to: "2026-03-17" }, "2026-03-09", "2026-03-10"];
+    expect(run({ course: decided, clinic: { closed } }).problems).toMatchObject([
+      { at: { line: 11 }, values: { nearest: { day: "2026-03-18" } } },
+      { at: { line: 12 }, values: { nearest: { day: "2026-03-11" } } },
+    ]);
+  });
+
+  test("two visits on one day at times that no hour suits: the nearest other day is named", () => {
+    const clash = (days: string) => ({
+      course: [`recheck ${days}, not after 10:00`, `sutures out ${days}, not before 14:00`],
+      unavailable: ["2026-03-13"],
+    });
+    expect(run(clash("day 10")).problems).toMatchObject([
+      { code: "day-against-others", values: { day: { day: "2026-03-12" }, nearest: { day: "2026-03-11" } } },
+    ]);
+    expect(run(clash("day 10-11")).problems).toMatchObject([
+      { code: "window-against-others", values: { to: { day: "2026-03-13" }, nearest: { day: "2026-03-14" } } },
+    ]);
+  });
+
+  test.each([["recheck day 10"], ["change every 2 days for 6 days"]])("a visit that can never be: %s", (line) => {
+    const never = { code: "no-day-near", severity: "stop" };
+    expect(run({ course: [`${line}, not before 22:00`] }).problems).toMatchObject([never]);
+    expect(run({ course: [line], unavailable: ["2026-03-03 to 2027-03-03"] }).problems).toMatchObject([never]);
+  });
+
   test("no feasible date names what blocks it and the nearest day that would do", () => {
     expect(run({ course: ["recheck day 6"], hours: noSunday }).problems).toMatchObject([
       { code: "closed-day", values: { day: { day: "2026-03-08" }, nearest: { day: "2026-03-09" } } },

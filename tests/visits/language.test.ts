@@ -40,6 +40,10 @@ describe("what a clinician may write", () => {
     ["change twice a week for 2 weeks", { kind: "bandage-change", every: [3, 4], days: 14 }],
     ["change every day until drain out", { kind: "bandage-change", every: 1, until: "drain-removal" }],
     ["change every 2 days until day 14 or closure", { kind: "bandage-change", every: 2, day: 14, until: "closure" }],
+    [
+      "change every 2 days until day 14 or until closure",
+      { kind: "bandage-change", every: 2, day: 14, until: "closure" },
+    ],
     ["change every two days while bandaged", { kind: "bandage-change", every: 2, until: "bandaged" }],
     ["recheck day 10", { kind: "recheck", when: 10 }],
     ["recheck days 3-5", { kind: "recheck", when: [3, 5] }],
@@ -140,6 +144,14 @@ describe("lines that contradict each other", () => {
     [["change every 10 days until day 30"], ["gap-unusual [every 10 days]"]],
   ])("%j", (course, expected) => {
     expect(seen(...course)).toEqual(expected);
+  });
+
+  test("visits that wait for each other are named", () => {
+    const course = ["drain out day 3", "closure 3 days after recheck", "recheck 3 days after closure"];
+    expect(run({ course }).problems.map(({ values }) => values)).toEqual([
+      { given: "closure, recheck" },
+      { given: "closure, recheck" },
+    ]);
   });
 
   // Cote, Clinical Veterinary Advisor, 4th ed, pp. 3223 and 3234, as in the project's published facts.

@@ -72,7 +72,7 @@ type Fault = (typed: readonly string[]) => string | undefined;
 type Answer = Promise<readonly string[] | symbol>;
 
 async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, message: string, fault: Fault): Answer {
-  const usual = question.initial?.(moment) ?? [];
+  const usual = (question.offered ?? question.initial)?.(moment) ?? [];
   if (question.kind === "text") return askText(message, usual[0] ?? "", question.example, fault);
   const options = question.options?.(moment) ?? [];
   const chosen = options.find(({ value }) => usual.includes(value))?.value;

@@ -8,7 +8,8 @@ export type Read<A> = A | Problem;
 
 /**
  * One short question. fields: the answers it gives, and flags what they are called on the command line. Text is typed; one and
- * many are chosen from options. initial: the answer if nothing is typed. shown: what follows from it, once it is given.
+ * many are chosen from options. initial: the answer if nothing is typed; offered: that answer where somebody is there to see it
+ * and may change it. shown: what follows from it, once it is given.
  */
 export type Question<A, F> = {
   context: string;
@@ -18,6 +19,7 @@ export type Question<A, F> = {
   needed: boolean;
   when?: (moment: Moment<A, F>) => boolean;
   initial?: (moment: Moment<A, F>) => readonly string[];
+  offered?: (moment: Moment<A, F>) => readonly string[];
   example?: string;
   options?: (moment: Moment<A, F>) => Option[];
   read: (typed: readonly string[], moment: Moment<A, F>) => Read<A>;

@@ -6,7 +6,7 @@ import type { Habits } from "./habits.js";
 import type { Moment, Option, Question, Read } from "./interview.js";
 import { isOrdered, medicineFields, medicineLine } from "./medicine-line.js";
 import { listed } from "./said-fields.js";
-import { careShown, collarShown, costShown, medicinesShown, visitsShown } from "./shown.js";
+import { careShown, collarShown, collarWanted, costShown, medicinesShown, visitsShown } from "./shown.js";
 import { usualItems, usualUntil } from "./usual.js";
 
 export type Followed = { plan: Plan; facts: Facts };
@@ -70,7 +70,7 @@ export function planQuestions(known: Known): PlanQuestion[] {
       ...text("topic", "topic", { needed: true }),
       kind: "one",
       options: ({ answers }) => topicOptions(known, answers),
-      shown: ({ facts }) => careShown(facts),
+      shown: ({ facts }, moment) => [...careShown(facts), ...collarWanted(topicOf(moment))],
     },
     {
       ...text("site", "site", { needed: true, example: "left cheek" }),
@@ -91,6 +91,7 @@ export function planQuestions(known: Known): PlanQuestion[] {
     {
       ...text("course", "course", { needed: false, example: "change every day for 3-5 days, first tomorrow" }),
       initial: (moment) => some((before(moment)?.course ?? topicOf(moment)?.usualCourse)?.join("; ")),
+      offered: (moment) => some((before(moment)?.course ?? topicOf(moment)?.oftenCourse)?.join("; ")),
       read: (typed) => ({ course: listed(first(typed)) }),
       shown: ({ facts }) => visitsShown(facts),
     },

@@ -1,5 +1,5 @@
 import { dirname, isAbsolute, join } from "node:path";
-import { choices, languages, type Outcome, type Plan, pricesPath, staffLanguage, topics } from "#index.js";
+import { choices, languages, type Outcome, type Plan, pricesPath, speaks, staffLanguage, topics } from "#index.js";
 import { findAbove } from "#io/find-above.js";
 import { readSource } from "#io/read-source.js";
 import { readKept } from "#io/state.js";
@@ -58,7 +58,7 @@ export async function openPlanRoom(
       ? { value: null }
       : await readSource(isAbsolute(pricesNamed) ? pricesNamed : join(dirname(clinicPath), pricesNamed));
 
-  const language = staffLanguage({ plan: none, clinic }) ?? deskLanguage();
+  const language = staffLanguage({ plan: none, clinic }) ?? speaks(house, deskLanguage()) ?? "en";
   const offered = choices(house);
   const ground: Ground = { house, clinic, prices: prices ?? undefined, today };
   const tryOut = (answers: Answers): Outcome<Followed> => {

@@ -1,4 +1,4 @@
-import type { Facts, Problem } from "#index.js";
+import type { Choices, Facts, Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
 
 const at = { file: "", line: 1, column: 1, length: 1 };
@@ -11,6 +11,12 @@ const mostVisits = 8;
 export const careShown = ({ signs, steps }: Facts): Problem[] => [
   problem("new-care", at, { now: signs.filter(({ urgency }) => urgency === "now").length, steps: steps.length }),
 ];
+
+/** That care of this kind wants a collar, and what it often waits for. */
+export const collarWanted = (topic: Choices["topics"][number] | undefined): Problem[] =>
+  topic?.collar === "needed"
+    ? [problem("new-collar-wanted", at, { until: topic.oftenUntil ?? "", context: topic.oftenUntil ? "until" : "" })]
+    : [];
 
 /** Each visit with its day or its window, and how many there may be. */
 export function visitsShown({ course }: Facts): Problem[] {

@@ -25,7 +25,9 @@ export function chartOn(page: Page, chart: Chart): Block {
     ],
     rows: chart.rows.map(({ day, cells }) => [
       cell([{ kind: "when", iso: day, text: voice.shortDay(day), from: placeText(firstOf(cells, page)) }], "start"),
-      ...cells.map((dose) => cell(dose ? tickedDose(page, dose, nameOf(dose.medicine)) : [])),
+      ...cells.map((dose) =>
+        cell(dose ? [...tickedDose(page, dose, nameOf(dose.medicine)), ...moved(page, dose)] : []),
+      ),
     ]),
     foot: [],
   };
@@ -35,6 +37,10 @@ const firstOf = (cells: (Dose | null)[], { plan }: Page) => cells.find((dose) =>
 
 /** The name of the box of a dose. */
 export const doseId = ({ medicine, number }: Dose): string => `dose-${medicine}-${number}`;
+
+/** The time of a dose that the clocks have moved out of its column. */
+const moved = ({ voice }: Page, { at, slot }: Dose): Inline[] =>
+  at.endsWith(slot) ? [] : [text(` (${voice.time(at.slice(11))})`)];
 
 function tickedDose(page: Page, dose: Dose, name: string): Inline[] {
   const { voice } = page;

@@ -5,7 +5,7 @@ import { moneyOn } from "../helpers/values.js";
 import type { Fragment } from "../holes.js";
 import { lineOf } from "../inlines.js";
 import { type Page, sayOn, type Values } from "../page.js";
-import { toldOn } from "../told.js";
+import { isToldOn, toldOn } from "../told.js";
 import { detailsOn } from "./cost-details.js";
 
 type End = keyof Span;
@@ -74,9 +74,22 @@ function endsShown(spans: readonly Span[]): End[] {
 /** "Closing the wound: up to 2, if done" */
 function nameOf(page: Page, line: CostLine): Inline[] {
   const details = detailsOn(page, line);
-  const name = toldOn(page, line.name, line);
+  const name = isToldOn(page, line.name) ? toldOn(page, line.name, line) : houseNameOn(page, line);
   if (!details) return name;
   return [...name, ...lineOf(sayOn(page, "handout:estimate.line.details", { details }).markdown, page.holes)];
+}
+
+const houseKey = {
+  visit: (name: string) => `visits:${name}.name`,
+  collar: (name: string) => `collars:${name}.name`,
+  medicine: (name: string) => `medicines:name.${name}`,
+};
+
+/** What the house calls it in the page's language, where the clinic has no word of its own. */
+function houseNameOn(page: Page, line: CostLine): Inline[] {
+  if (!line.houseName) return toldOn(page, line.name, line);
+  const { of, name } = line.houseName;
+  return lineOf(page.voice.capital(sayOn(page, houseKey[of](name)).markdown), page.holes);
 }
 
 /** "Family discount, 10%", "Discount: bandage change" */

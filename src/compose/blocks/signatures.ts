@@ -1,9 +1,10 @@
 import type { Block, Inline } from "#handout/handout.js";
 import { type Page, plainOn } from "../page.js";
 
-/** Rules to sign on: the owner, the clinician, the day and the time. */
+/** Rules to sign on: the owner, the clinician and who else signs for the clinic, the day and the time. */
 export function signaturesOn(page: Page): Block {
-  const { owner, clinician } = page.view;
+  const { owner, clinician, clinic } = page.view;
+  const signing = [...new Set([...(clinician === null ? [] : [clinician]), ...clinic.signOff])];
   const line = (key: string, values?: Record<string, string>): Inline[] => [
     { kind: "text", text: plainOn(page, `handout:sign.${key}`, values) },
   ];
@@ -11,7 +12,9 @@ export function signaturesOn(page: Page): Block {
     kind: "signature",
     lines: [
       line("owner", { owner: owner.name }),
-      clinician === null ? line("clinician-unnamed") : line("clinician", { clinician }),
+      ...(signing.length === 0
+        ? [line("clinician-unnamed")]
+        : signing.map((clinician) => line("clinician", { clinician }))),
       line("when"),
     ],
   };

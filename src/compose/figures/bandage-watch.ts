@@ -1,5 +1,5 @@
 import type { Species } from "#compute/facts.js";
-import type { Figure, Shape } from "#handout/handout.js";
+import type { Figure } from "#handout/handout.js";
 import { type Page, plainOn } from "../page.js";
 import { type Drawn, drop, legWrap, tieOver } from "./drawings/bandages.js";
 import { movedPath, placed, type Spot } from "./drawings/stroke.js";
@@ -32,7 +32,7 @@ export function bandageWatchOn(page: Page): Figure | null {
     height: 116,
     shapes: [
       ...[well, wet].flatMap((spot) => placed([...drawn.holds, ...drawn.bandage], spot)),
-      ...drops(wet),
+      ...drawn.drops.flatMap(([x, y]) => placed([drop], { x: wet.x + x, y: wet.y + y })),
       ...placed(drawn.holds, slipped),
       { path: movedPath(drawn.bandage[0].path, slipped), fill: "none", stroke: "ink", width: 1, dashed: true },
       ...placed(drawn.bandage, { ...slipped, ...drawn.slips(slipped) }),
@@ -42,10 +42,3 @@ export function bandageWatchOn(page: Page): Figure | null {
     caption: [],
   };
 }
-
-const drops = ({ x, y }: Spot): Shape[] =>
-  [
-    [-36, -24],
-    [36, -30],
-    [42, 2],
-  ].flatMap(([right = 0, down = 0]) => placed([drop], { x: x + right, y: y + down }));

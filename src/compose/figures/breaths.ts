@@ -10,6 +10,7 @@ const panel = 125;
 export function breathsOn(page: Page): Figure | null {
   const { time } = page.view.steps.find(({ id }) => id === "steps.count-breaths")?.values ?? {};
   if (!time) return null;
+  const { species } = page.view.patient;
   const words = (key: string, values = {}) => plainOn(page, `drawings:breaths.${key}`, values);
   const count = words("clock", { time: typeof time === "string" ? time : amountOn(page, time) });
   const asleep = (i: number) => ({ x: i * panel + 8, y: 24 });
@@ -19,8 +20,8 @@ export function breathsOn(page: Page): Figure | null {
     width: 3 * panel,
     height: 114,
     shapes: [
-      ...placed([...sleeper, ...rises], asleep(0)),
-      ...placed([...sleeper, ...falls], asleep(1)),
+      ...placed([...sleeper[species], ...rises], asleep(0)),
+      ...placed([...sleeper[species], ...falls], asleep(1)),
       ...placed(clock, { x: 2 * panel + 27, y: 16 }),
     ],
     labels: under([words("up"), words("down"), count], panel, 108),

@@ -80,4 +80,4 @@ const dashed = (x: number, from: number, to: number): Shape => ({
 const mark = (path: string): Shape => ({ path, fill: "none", stroke: "ink", width: 2.4 });
 
 const lines = (texts: string[], x: number): Label[] =>
-  texts.map((text, i) => ({ text, x, y: 158 + 15 * i, size: 11, align: "start" }));
+  texts.map((text, i) => ({ text, x, y: 158 + 15 * i, size: 12, align: "start" }));

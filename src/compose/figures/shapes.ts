@@ -28,4 +28,4 @@ export const box = (x1: number, y1: number, x2: number, y2: number): string => `
 
 /** Words under each of the pictures that stand side by side, each in a panel of its own. */
 export const under = (words: readonly string[], panel: number, y: number): Label[] =>
-  words.map((text, i) => ({ text, x: i * panel + panel / 2, y, size: 11, align: "center" }));
+  words.map((text, i) => ({ text, x: i * panel + panel / 2, y, size: 12, align: "center" }));

@@ -9,6 +9,7 @@ import { marks } from "./site-marks.js";
 const scale = 0.74;
 const view = { width: 240 * scale, height: 154 * scale };
 const ring = 8;
+const line = 2.6;
 
 type Marked = Care & { site: string };
 
@@ -47,6 +48,8 @@ const markOf = ({ site }: Care, species: Facts["patient"]["species"]) => (site &
 function rings(side: Marked[], spot: Spot, { patient }: Facts): Shape[] {
   const at = side.flatMap((one) => markOf(one, patient.species) ?? []);
   const points = at.map(([x, y]) => movedPoint({ x, y }, spot));
-  const paths = [...new Set(points.map(({ x, y }) => circle(Math.round(x), Math.round(y), ring)))];
-  return paths.map((path) => ({ path, fill: "none", stroke: "ink", width: 2.6 }));
+  // A ring round a paw stays in its drawing.
+  const lowest = Math.floor(view.height - ring - line / 2);
+  const paths = [...new Set(points.map(({ x, y }) => circle(Math.round(x), Math.min(Math.round(y), lowest), ring)))];
+  return paths.map((path) => ({ path, fill: "none", stroke: "ink", width: line }));
 }

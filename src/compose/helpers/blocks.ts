@@ -1,8 +1,10 @@
+import type { Medicine } from "#compute/facts.js";
 import type { Block } from "#handout/handout.js";
 import { chartOn } from "../blocks/chart.js";
 import { costsOn } from "../blocks/costs.js";
 import { homeLogOn } from "../blocks/home-log.js";
 import { monthsOn } from "../blocks/months.js";
+import { neededLogOn } from "../blocks/needed-log.js";
 import { signaturesOn } from "../blocks/signatures.js";
 import { visitTableOn } from "../blocks/visits.js";
 import { bandageWatchOn } from "../figures/bandage-watch.js";
@@ -17,11 +19,11 @@ import { Fragment } from "../holes.js";
 import type { Page } from "../page.js";
 import type { Helper } from "./helper.js";
 
-/** A helper that stands for whole blocks, drawn from the page's facts; for none where there is nothing to draw. */
+/** A helper that stands for whole blocks, drawn from facts of the page; for none where there is nothing to draw. */
 const drawn =
-  (draw: (page: Page) => Block[] | Block | null): Helper =>
-  (page) => {
-    const blocks = [draw(page) ?? []].flat();
+  (draw: (page: Page, given: unknown) => Block[] | Block | null): Helper =>
+  (page, [given]) => {
+    const blocks = [draw(page, given) ?? []].flat();
     return new Fragment(blocks.map((block) => page.holes.block(block).markdown).join(""));
   };
 
@@ -36,6 +38,8 @@ export const blockHelpers = {
   courseStrip: drawn(courseStripOn),
   /** The chart of doses to tick. */
   doseChart: drawn((page) => page.view.chart && chartOn(page, page.view.chart)),
+  /** {{neededLog medicine}}: where to note what is given only as needed. */
+  neededLog: drawn((page, medicine) => neededLogOn(page, medicine as Medicine)),
   /** The log to fill in day by day. */
   homeLog: drawn(homeLogOn),
   /** The table of the estimate. */

@@ -36,8 +36,9 @@ const toldList: Helper = (page, [given], _hash, owner) =>
 const purposes: Helper = (page, [given]) => purposesOf(page, given as Visit);
 
 export const purposesOf = (page: Parameters<Helper>[0], visit: Visit): Fragment => {
-  const names = visit.purposes.map(({ kind }) => sayOn(page, `visits:${kind}.name`).markdown);
-  return new Fragment(page.voice.list(names));
+  // A visit that is the recheck of two wounds is one recheck.
+  const kinds = [...new Set(visit.purposes.map(({ kind }) => kind))];
+  return new Fragment(page.voice.list(kinds.map((kind) => sayOn(page, `visits:${kind}.name`).markdown)));
 };
 
 /** {{either trip.kinds}}: what a visit may be for, "bandage change or recheck". */

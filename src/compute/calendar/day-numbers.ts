@@ -1,8 +1,8 @@
-import { addDays, differenceInCalendarDays, format, parseISO } from "date-fns";
 import type { Day } from "../facts.js";
 
-/** Days after discharge, which is day 0, as calendar days and back. */
+const msPerDay = 24 * 60 * 60 * 1000;
+
+/** Days after discharge, which is day 0, as calendar days and back. In UTC, where every day is as long as the next. */
 export const dayOf = (discharged: Day, number: number): Day =>
-  format(addDays(parseISO(discharged), number), "yyyy-MM-dd");
-export const numberOf = (discharged: Day, day: Day): number =>
-  differenceInCalendarDays(parseISO(day), parseISO(discharged));
+  new Date(Date.parse(discharged) + number * msPerDay).toISOString().slice(0, 10);
+export const numberOf = (discharged: Day, day: Day): number => (Date.parse(day) - Date.parse(discharged)) / msPerDay;

@@ -1,10 +1,9 @@
-import { getISODay, parseISO } from "date-fns";
 import type { Day } from "../facts.js";
 
 export const weekdays = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
 
 /** 1 Monday - 7 Sunday. */
-export const weekdayOf = (day: Day): number => getISODay(parseISO(day));
+export const weekdayOf = (day: Day): number => new Date(day).getUTCDay() || 7;
 
 /** Days off as a profile writes them: one day, or from a day to a day, perhaps with a name. */
 export const dateRange = (

@@ -11,9 +11,10 @@ export const howToWear = (
 ): Statement[] =>
   tables.statements.collar
     .filter(({ id }) => ids.includes(id))
-    .map(({ id, values }) => ({
+    .map(({ id, about, values }) => ({
       id: `collar.${id}`,
       topics: [],
+      ...(about === undefined ? {} : { about }),
       values: values["margin"] && margin ? { ...values, margin } : values,
       from,
     }));

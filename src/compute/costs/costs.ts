@@ -47,7 +47,7 @@ export function computeCosts(
     return { value: null, problems: [problem("currency-unknown", at, { given: clinic.currency, near })] };
   }
 
-  const counted = { discharged: plan.discharged, course, medicines };
+  const counted = { discharged: plan.discharged, course, medicines, collar: plan.collar?.type ?? null };
   const { list, problems } = readPriceList(plan, digits);
   const read = plan.estimate.items.map((text, index) =>
     readItem(text, list.prices, placeOf(places, "estimate", "items", index)),

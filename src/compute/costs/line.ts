@@ -1,6 +1,7 @@
 import type { CostLine, Counts, Span } from "../facts.js";
 import { type Charge, gross } from "./charges.js";
 import { dispensedFor } from "./dispensed.js";
+import { houseNameOf } from "./house-name.js";
 import { exact } from "./money.js";
 import type { Item } from "./read-item.js";
 import { type Countable, decisionOf, type End } from "./slots.js";
@@ -18,6 +19,7 @@ export function lineOf(item: Item, charges: readonly Charge[], counted: Countabl
   return {
     item: item.price.item,
     name: item.price.name,
+    houseName: houseNameOf(item, counted),
     quantity,
     of: item.price.per === "unit" ? (dispensedFor(item, counted.medicines)[0]?.dispense.unit ?? null) : null,
     included: item.included,

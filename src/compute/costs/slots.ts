@@ -3,7 +3,13 @@ import type { Counts, Course, Day, LocalTime, Medicine, Visit } from "../facts.j
 import type { Item } from "./read-item.js";
 
 /** What the estimate counts: visits and days come from the course, units from the medicines; nothing is entered twice. */
-export type Countable = { discharged: LocalTime; course: Course; medicines: readonly Medicine[] };
+export type Countable = {
+  discharged: LocalTime;
+  course: Course;
+  medicines: readonly Medicine[];
+  /** The kind of collar the patient goes home with: "soft cone". */
+  collar: string | null;
+};
 
 /** The shortest course, the likely one and the longest. */
 export type End = "low" | "likely" | "high";

@@ -12,6 +12,7 @@ export type Asked = {
   /** Unique in the plan: "amoxicillin-clavulanate", and "carprofen-2" where there is a second. */
   id: string;
   species: Species;
+  sex: Plan["patient"]["sex"];
   kg: Exact;
   /** Whole months of age on the day of discharge, the fewest that what is known of the birth allows. */
   months: number | null;
@@ -33,6 +34,7 @@ export function askedOf(plan: Plan): Asked[] {
       planned,
       id: before === 0 ? id : `${id}-${before + 1}`,
       species: patient.species,
+      sex: patient.sex,
       kg: kilograms(patient.weight),
       months: patient.born === undefined ? null : differenceInMonths(parseISO(discharged), latestBirth(patient.born)),
       discharged: planned.started ?? discharged,

@@ -1,7 +1,7 @@
 import type { Chart, Dose } from "../facts.js";
 import { dayAfter, dayOf } from "./clock.js";
 
-/** Day by time: every dose once, in the column of its medicine and time; null where there is nothing to give. */
+/** Day by time: every dose once, in the column of its medicine and time of day; null where there is nothing to give. */
 export function chartOf(doses: readonly Dose[]): Chart | null {
   const times = doses.map(({ at }) => at).sort();
   const [first] = times;
@@ -9,14 +9,14 @@ export function chartOf(doses: readonly Dose[]): Chart | null {
   if (first === undefined || last === undefined) return null;
 
   const columns = new Map(
-    doses.map(({ medicine, at, part }) => [column(medicine, at), { medicine, at: at.slice(11), part }]),
+    doses.map((dose) => [column(dose), { medicine: dose.medicine, at: dose.slot, part: dose.part }]),
   );
   const inOrder = [...columns].sort(([, a], [, b]) => a.at.localeCompare(b.at));
-  const cells = new Map(doses.map((dose) => [`${dayOf(dose.at)} ${column(dose.medicine, dose.at)}`, dose]));
+  const cells = new Map(doses.map((dose) => [`${dayOf(dose.at)} ${column(dose)}`, dose]));
   const rows: Chart["rows"] = [];
   for (let day = dayOf(first); day <= dayOf(last); day = dayAfter(day, 1))
     rows.push({ day, cells: inOrder.map(([key]) => cells.get(`${day} ${key}`) ?? null) });
   return { columns: inOrder.map(([, shown]) => shown), rows };
 }
 
-const column = (medicine: string, at: string) => `${at.slice(11)} ${medicine}`;
+const column = ({ medicine, slot }: Dose) => `${slot} ${medicine}`;

@@ -28,14 +28,17 @@ export function computeDoses(
 ): Outcome<{ medicines: Medicine[]; chart: Chart | null }> {
   const named = askedOf(plan).map((asked) => ({ asked, rows: namedIn(asked.planned.name, table) }));
   const computed = named.map(({ asked, rows }) => follow(medicineOf(asked, rows, common), asked, plan.discharged));
-  const unknown = named
-    .filter(({ rows }) => rows.length === 0)
-    .map(({ asked }) => problem("medicine-unknown", asked.at("name"), { given: asked.planned.name }));
+  const strangers = named.filter(({ rows }) => rows.length === 0).map(({ asked }) => asked);
+  const unknown = strangers.map(({ planned, at }) => problem("medicine-unknown", at("name"), { given: planned.name }));
   const problems = [
     ...named.flatMap(({ asked, rows }) => [...neverGiven(asked, rows), ...allergyProblems(plan, asked, rows, table)]),
     ...pairProblems(plan, named, table),
     ...unknown,
-    ...labelLacks(plan, labels),
+    ...labelLacks(
+      plan,
+      labels,
+      strangers.map(({ planned }) => planned.name),
+    ),
     ...computed.flatMap((outcome) => outcome.problems),
   ];
   const whole = computed.every(({ value }) => value) && !stops(problems);

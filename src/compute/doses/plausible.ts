@@ -5,13 +5,13 @@ import { Exact, plain, told } from "./exact.js";
 import type { Form } from "./made-up.js";
 import type { Step } from "./steps.js";
 
-/** More than this at a time is more likely a slip of the strength; common practice, no source. */
+/** More than this at a time is more likely a slip of the strength or of the point; common practice, no source. */
 const mostAtOnce: Record<string, number> = {
   tablet: 4,
   capsule: 4,
-  drop: 10,
+  drop: 8,
   application: 2,
-  cm: 5,
+  cm: 4,
   in: 2,
   spray: 6,
   patch: 2,

@@ -31,6 +31,7 @@ export function scheduleOf(asked: Asked, steps: readonly Step[]): Outcome<Schedu
     medicine: asked.id,
     number: i + 1,
     at,
+    slot: slot.at,
     part: slot.part,
     give: step.giving.give,
     from: asked.at(...step.path),

@@ -1,13 +1,13 @@
 import type { Plan } from "#plan/plan.js";
 import type { VisitKind } from "#tables/visits.js";
-import type { Line, OnceLine, RepeatLine, Span, When } from "../visits/language/line.js";
+import type { End, Line, OnceLine, RepeatLine, Span, When } from "../visits/language/line.js";
 
 /** What a visit means for the course: days since the paper before, the kinds of visit it was, and what was decided. */
 export type Turn = {
   elapsed: number;
   was: readonly string[];
-  /** The kinds of which any visit has taken place until now, this one too. */
-  begun: readonly string[];
+  /** How many days ago the last visit of a kind was, of every kind there has been; this one is 0. */
+  ago: ReadonlyMap<string, number>;
   decided: Plan["done"][number]["decided"];
   /** The new gap in days, where the visits are stretched. */
   gap: Span | null;
@@ -25,21 +25,56 @@ const untilClosed = ["bandage-change", "wound-flush", "packing-removal", "closur
  */
 export function restOf(lines: readonly Line[], turn: Turn): Rest {
   const missed: string[] = [];
-  const begun = new Set<string>();
-  const skipped = new Set<string>();
+  const now = { ...turn, lapsed: lapsedIn(lines, turn), goesOn: new Set<string>() };
+  const repeats = restOfRepeats(lines, now);
+  for (const { kind } of repeats.keys()) now.goesOn.add(kind.value.id);
   const course = lines.flatMap((line): string[] => {
-    if (endedBy(line, turn)) return [];
-    if (!line.repeats) return onceText(line, turn, missed);
-    const { id } = line.kind.value;
-    if (begun.has(id)) return laterText(line, turn);
-    const passed = turn.decided === "stretch" && turn.was.includes(id) && !skipped.has(id) && follows(lines, line);
-    skipped.add(id);
-    const text = passed ? null : currentText(line, turn, !skippedBefore(lines, line, turn));
-    if (text === null) return [];
-    begun.add(id);
-    return [text];
+    if (line.repeats) return repeats.get(line) ?? [];
+    return endedBy(line, turn) ? [] : onceText(line, now, missed);
   });
   return { course, missed };
+}
+
+/**
+ * A turn, and what it leaves: the kinds of which more visits follow, so that nobody knows yet which is the last; and whether
+ * a single visit of a kind can come no more, for its days are over or those of what it waits for.
+ */
+type Now = Turn & { goesOn: Set<string>; lapsed: (kind: string) => boolean };
+
+function lapsedIn(lines: readonly Line[], { elapsed, ago }: Turn): Now["lapsed"] {
+  const isOver = ({ when }: OnceLine): boolean => {
+    if (!when) return false;
+    const { after, span } = when;
+    if (after) return !after.last && lapsed(after.value.id);
+    return span.value.to <= elapsed;
+  };
+  const lapsed = (id: string): boolean => {
+    const alike = lines.filter((line): line is OnceLine => !line.repeats && line.kind.value.id === id);
+    return !ago.has(id) && alike.length > 0 && alike.every(isOver);
+  };
+  return lapsed;
+}
+
+/** What is left of each repeating line that goes on. */
+function restOfRepeats(lines: readonly Line[], turn: Now): Map<RepeatLine, string[]> {
+  const rest = new Map<RepeatLine, string[]>();
+  const begun = new Set<string>();
+  const skipped = new Set<string>();
+  for (const line of lines) {
+    if (!line.repeats || endedBy(line, turn)) continue;
+    const { id } = line.kind.value;
+    const passed = turn.decided === "stretch" && turn.was.includes(id) && !skipped.has(id) && follows(lines, line);
+    const text = begun.has(id)
+      ? laterText(line, turn)
+      : passed
+        ? []
+        : currentText(line, turn, !skippedBefore(lines, line, turn));
+    skipped.add(id);
+    if (text.length === 0) continue;
+    begun.add(id);
+    rest.set(line, text);
+  }
+  return rest;
 }
 
 function endedBy(line: Line, { decided, was }: Turn): boolean {
@@ -65,52 +100,67 @@ const skippedBefore = (lines: readonly Line[], line: RepeatLine, { decided, was 
   lines.slice(0, lines.indexOf(line)).some((other) => other.repeats && other.kind.value.id === line.kind.value.id);
 
 /** When something is due, counted from now: "day 3-5", or "10-14 days after closure"; null where it is over. */
-function dueText({ span, after }: When, { elapsed, was }: Pick<Turn, "elapsed" | "was">): string | null {
-  if (after && !was.includes(after.value.id))
-    return `${daysText(span.value)} after ${after.last ? "the last " : ""}${nameOf(after.value)}`;
-  const left = after ? span.value : back(span.value, elapsed);
+function dueText({ span, after }: When, { elapsed, ago, goesOn, lapsed }: Now): string | null {
+  if (after && !after.last && lapsed(after.value.id)) return null;
+  const isToCome = after && (after.last ? goesOn.has(after.value.id) : !ago.has(after.value.id));
+  if (isToCome) return `${daysText(span.value)} after ${after.last ? "the last " : ""}${nameOf(after.value)}`;
+  const left = back(span.value, (after && ago.get(after.value.id)) ?? elapsed);
   return left.to < 1 ? null : dayText(atLeastOne(left));
 }
 
-function onceText(line: OnceLine, { elapsed, was }: Turn, missed: string[]): string[] {
+function onceText(line: OnceLine, turn: Now, missed: string[]): string[] {
   const { kind, when } = line;
-  if (was.includes(kind.value.id)) return [];
+  if (turn.was.includes(kind.value.id)) return [];
   const name = `${line.maybe ? "maybe " : ""}${nameOf(kind.value)}`;
-  const due = when && dueText(when, { elapsed, was });
+  const due = when && dueText(when, turn);
   if (!when || due !== null) return [[`${name}${due === null ? "" : ` ${due}`}`, ...slotText(line)].join(", ")];
-  if (!line.maybe) missed.push(nameOf(kind.value));
+  // What waits for a visit that never came was not missed: that one may have been.
+  if (!line.maybe && !when.after) missed.push(nameOf(kind.value));
   return [];
 }
 
-/** The phase under way, or null where it is over. had: some of it has passed. */
-function currentText(line: RepeatLine, turn: Turn, had: boolean): string | null {
-  const { limit } = line.end;
-  const due = line.first && !turn.begun.includes(line.kind.value.id) ? dueText(line.first, turn) : null;
-  if (due !== null) return [...laterText(line, turn), `first ${due}`].join(", ");
-  const left = limit && { kind: limit.kind, span: leftOf(limit.kind, limit.span.value, turn, had, line.kind.value) };
-  if (left && left.span.to < 1) return null;
+/** The phase under way; nothing where it is over. had: some of it has passed. */
+function currentText(line: RepeatLine, turn: Now, had: boolean): string[] {
+  const due = line.first && !turn.ago.has(line.kind.value.id) ? dueText(line.first, turn) : null;
+  if (due !== null) return laterText(line, turn).map((text) => `${text}, first ${due}`);
   const gap = turn.decided === "stretch" && turn.gap ? turn.gap : line.gap.value;
-  return [
-    head(line, gap),
-    ...endText(left && { ...left, span: atLeastOne(left.span) }, line),
-    `first ${dayText(gap)}`,
-    ...slotText(line),
-  ].join(", ");
+  const left = line.end.limit && leftOf(line.end.limit, line, turn, had);
+  if (left && left.span.to < (left.kind === "times" ? 1 : gap.from)) return [];
+  if (left?.kind === "day" && left.span.to < 2 * gap.from) return [onceMoreText(line, gap, left.span, turn)];
+  const end = endText(left && { ...left, span: atLeastOne(left.span) }, line, turn);
+  return [[head(line, gap), ...end, `first ${dayText(gap)}`, ...slotText(line)].join(", ")];
 }
 
-function leftOf(kind: "days" | "day" | "times", span: Span, { elapsed, was }: Turn, had: boolean, of: VisitKind): Span {
-  if (kind === "day") return back(span, elapsed);
-  if (!had) return span;
-  return back(span, kind === "days" ? elapsed : was.includes(of.id) ? 1 : 0);
+/** The phase under way has room for one visit; it may have none where it can end before that is due. */
+function onceMoreText(line: RepeatLine, gap: Span, end: Span, turn: Now): string {
+  const maybe = line.maybe || end.from < gap.to;
+  const first = { from: gap.from, to: Math.min(gap.to, end.to) };
+  const once = endText({ kind: "times", span: { from: 1, to: 1 } }, line, turn);
+  return [head({ ...line, maybe }, gap), ...once, `first ${dayText(first)}`, ...slotText(line)].join(", ");
+}
+
+/** What is left of a phase. One that is under way for so many days ends on a day, counted from the day it began. */
+function leftOf(
+  { kind, span: { value } }: NonNullable<End["limit"]>,
+  line: RepeatLine,
+  turn: Turn,
+  had: boolean,
+): Limit {
+  if (kind === "day") return { kind, span: back(value, turn.elapsed) };
+  if (!had) return { kind, span: value };
+  const wasOne = turn.was.includes(line.kind.value.id);
+  if (kind === "times") return { kind, span: back(value, wasOne ? 1 : 0) };
+  const begins = line.first?.after ? turn.elapsed : Math.min(turn.elapsed, line.first?.span.value.to ?? 1);
+  return { kind: "day", span: back(value, turn.elapsed - begins + 1) };
 }
 
 /** A phase that has not begun: only a day named in it comes nearer. */
-function laterText(line: RepeatLine, { elapsed }: Turn): string[] {
+function laterText(line: RepeatLine, turn: Now): string[] {
   const { limit } = line.end;
-  const span = limit?.kind === "day" ? back(limit.span.value, elapsed) : limit?.span.value;
+  const span = limit?.kind === "day" ? back(limit.span.value, turn.elapsed) : limit?.span.value;
   if (span && span.to < 1) return [];
   const end = limit && span ? { kind: limit.kind, span: atLeastOne(span) } : null;
-  return [[head(line, line.gap.value), ...endText(end, line), ...slotText(line)].join(", ")];
+  return [[head(line, line.gap.value), ...endText(end, line, turn), ...slotText(line)].join(", ")];
 }
 
 const head = ({ maybe, kind }: RepeatLine, gap: Span): string =>
@@ -123,10 +173,13 @@ function limitText({ kind, span }: Limit): string {
   return kind === "day" ? `until day ${range(span)}` : `${range(span)} ${span.to === 1 ? "time" : "times"}`;
 }
 
-function endText(limit: Limit | null, { end: { until } }: RepeatLine): string[] {
-  const event = until && (until.value === "bandaged" ? "while bandaged" : `until ${nameOf(until.value)}`);
-  const parts = [...(limit ? [limitText(limit)] : []), ...(event ? [event] : [])];
-  return parts.length > 1 ? [parts.join(" or ")] : parts;
+function endText(limit: Limit | null, { end: { until } }: RepeatLine, { lapsed }: Now): string[] {
+  const parts = limit ? [limitText(limit)] : [];
+  if (!until) return parts;
+  if (until.value === "bandaged") return [...parts, "while bandaged"];
+  const name = nameOf(until.value);
+  if (limit && lapsed(until.value.id)) return parts;
+  return limit ? [`${limitText(limit)} or ${name}`] : [`until ${name}`];
 }
 
 const nameOf = ({ id, words: [name = id] }: VisitKind): string => name;

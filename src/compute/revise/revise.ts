@@ -3,6 +3,7 @@ import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import type { VisitKind } from "#tables/visits.js";
+import { caseNumber } from "../case-id.js";
 import type { Facts, Visit } from "../facts.js";
 import { doneCounts, kindNamed } from "../visits/done.js";
 import { parseLine } from "../visits/language/parse-line.js";
@@ -32,8 +33,7 @@ export function revise(plan: Plan, facts: Facts, entry: VisitEntry, kinds: reado
 
   const was = entry.visit.flatMap((words) => kindNamed(words, kinds)?.id ?? []);
   const elapsed = differenceInCalendarDays(parseISO(entry.at), parseISO(plan.discharged));
-  const before = doneCounts(plan.done, kinds).map(([kind]) => kind);
-  const turn: Turn = { elapsed, was, begun: [...before, ...was], decided: entry.decided, gap };
+  const turn: Turn = { elapsed, was, ago: agoOf(plan, entry, kinds), decided: entry.decided, gap };
   const rests = plan.care.map((_, care) =>
     restOf(
       readLines(plan, kinds).lines.filter((line) => line.care === care),
@@ -52,6 +52,7 @@ export function revise(plan: Plan, facts: Facts, entry: VisitEntry, kinds: reado
   problems.push(...medicines.problems, ...money.problems);
   const edits: Edit[] = [
     { path: ["revision"], value: String(plan.revision + 1) },
+    ...(plan.case ? [] : [{ path: ["case"], value: caseNumber(plan) }]),
     { path: ["discharged"], value: spaced(entry.at) },
     { path: ["done"], value: [...plan.done, entry].map(visitText) },
     ...courses.map((course, care): Edit => ({ path: ["care", care, "course"], value: course })),
@@ -80,6 +81,20 @@ function gapOf(every: string, kinds: readonly VisitKind[]): Turn["gap"] {
     going: null,
   }).value;
   return line?.repeats ? line.gap.value : null;
+}
+
+/** How many days before a visit the last one of each kind was. */
+function agoOf({ done }: Plan, entry: VisitEntry, kinds: readonly VisitKind[]): Turn["ago"] {
+  const ago = ({ at }: { at: string }) => differenceInCalendarDays(parseISO(entry.at), parseISO(at));
+  const visits = [...done, entry].toSorted((a, b) => ago(b) - ago(a));
+  return new Map(
+    visits.flatMap((one) =>
+      one.visit.flatMap((words): [string, number][] => {
+        const kind = kindNamed(words, kinds);
+        return kind ? [[kind.id, ago(one)]] : [];
+      }),
+    ),
+  );
 }
 
 /** The visit as the plan keeps it. */

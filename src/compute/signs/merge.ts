@@ -34,7 +34,8 @@ function merged(list: Said, row: StatementRow, sayings: readonly Saying[]): Stat
   const [first] = by;
   if (!first) return null;
   const topics = [...new Set(by.map(({ care }) => care.topic.id))];
-  return { id: `${list}.${row.id}`, topics, values: row.values, from: first.from };
+  const about = row.about === undefined ? {} : { about: row.about };
+  return { id: `${list}.${row.id}`, topics, ...about, values: row.values, from: first.from };
 }
 
 const idsIn = (says: Saying["says"], list: Said): string[] =>

@@ -24,13 +24,13 @@ export function book(
   solver: Solver,
 ): Booked | null {
   const booked = [...bookings.keys()].sort((a, b) => a - b);
-  const kept = solver({ booked, fixed: new Map() });
+  const kept = solver({ ...nothingAgreed, booked });
   if (!kept) return null;
   // A course begins on day 1: nothing of it falls on the day of discharge itself.
   if (booked.length > 0 && (kept.length === 0 || booked.includes(0)))
     return { solved: [], booked: [], problems: whyNot(plan, agenda, bookings, solver) };
   const fixed = agreedSingles(model, kept, booked);
-  const solved = fixed.size > 0 ? solver({ booked, fixed }) : kept;
+  const solved = fixed.size > 0 ? solver({ booked, fixed, slack: 0 }) : kept;
   return solved && { solved: solved.length < kept.length ? kept : solved, booked, problems: [] };
 }
 
@@ -60,7 +60,7 @@ const tripDays = ({ graph }: Solved): number[] =>
 
 /** The first appointment that cannot be kept along with all before it. */
 function firstClash(booked: readonly number[], solver: Solver): number {
-  const index = booked.findIndex((_, i) => solver({ booked: booked.slice(0, i + 1), fixed: new Map() })?.length === 0);
+  const index = booked.findIndex((_, i) => solver({ ...nothingAgreed, booked: booked.slice(0, i + 1) })?.length === 0);
   return booked[index] ?? 0;
 }
 

@@ -11,7 +11,7 @@ const codes = {
 
 /**
  * Tells of every gap of a repeating visit that the clinic's days cannot keep: asked where it must come, noted where it
- * comes only if the wound needs so many. Nothing is moved in silence.
+ * comes only if the wound needs so many. Nothing is moved in silence; where no day for months will do, it stops.
  */
 export function checkStretches({ runs }: CourseModel, solved: readonly Solved[], agenda: Agenda): Problem[] {
   const found = new Map<string, { stretch: Stretch; scenarios: number }>();
@@ -23,6 +23,8 @@ export function checkStretches({ runs }: CourseModel, solved: readonly Solved[],
   return [...found.values()].flatMap(({ stretch: { run, phase, due, next }, scenarios }) => {
     const line = runs[run]?.phases[phase];
     if (!line) return [];
+    if (next === Number.POSITIVE_INFINITY)
+      return [problem("no-day-near", line.gap.at, { day: { day: agenda.dayOf(due) } })];
     const { closed, absent } = codes[scenarios === solved.length ? "must" : "may"];
     const code = agenda.on(due).hours.length === 0 ? closed : absent;
     return [problem(code, line.gap.at, { day: { day: agenda.dayOf(due) }, after: { day: agenda.dayOf(next) } })];

@@ -5,17 +5,18 @@ import type { Span } from "./language/line.js";
 
 /**
  * Tells why a visit cannot be on a day: which closure or whose absence it is, and the nearest day that would do. near: that
- * day, where more decides it than who is there.
+ * day, where more decides it than who is there; null where no day for months will do.
  */
 export function closedDay(
   agenda: Agenda,
   reach: Reach,
   number: number,
   at: Place,
-  near = nearest(reach, number, number),
+  near = reach.nearestTo(number, number),
 ): Problem {
   const { closed, hours, away } = agenda.on(number);
   const day = agenda.dayOf(number);
+  if (near === null) return problem("no-day-near", at, { day: { day } });
   const values = { day: { day }, nearest: { day: agenda.dayOf(near) } };
   if (hours.length === 0 && closed?.name) return problem("closed-for", at, { ...values, closure: closed.name });
   if (hours.length === 0) return problem("closed-day", at, values);
@@ -30,9 +31,9 @@ export function closedWindow(
   reach: Reach,
   { from, to }: Span,
   at: Place,
-  near = nearest(reach, from, to),
+  near = reach.nearestTo(from, to),
 ): Problem {
-  if (from === to) return closedDay(agenda, reach, from, at, near);
+  if (from === to || near === null) return closedDay(agenda, reach, from, at, near);
   const on = (number: number) => ({ day: agenda.dayOf(number) });
   const values = { from: on(from), to: on(to), nearest: on(near) };
   for (let number = from; number <= to; number++) {
@@ -41,5 +42,3 @@ export function closedWindow(
   }
   return problem("no-open-day", at, values);
 }
-
-const nearest = (reach: Reach, from: number, to: number): number => reach.nearestTo(from, to) ?? to;

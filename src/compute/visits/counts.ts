@@ -2,7 +2,7 @@ import type { Counts, Course } from "../facts.js";
 import type { Agenda } from "./agenda.js";
 import type { CourseModel } from "./course.js";
 import type { Node, Step } from "./schedule/graph.js";
-import { endsOf, type Range, rangesOf, widest } from "./schedule/totals.js";
+import { endsOf, type LastTrip, type Range, rangesOf, widest } from "./schedule/totals.js";
 import type { Solved } from "./solve.js";
 
 /**
@@ -28,7 +28,7 @@ export function countsOf({ onces, runs }: CourseModel, solved: readonly Solved[]
 
 /** The last day of the shortest and of the longest course. */
 export function endOf(solved: readonly Solved[], agenda: Agenda): Course["ends"] {
-  const known = new Map<Node, Set<number>>();
+  const known = new Map<Node, LastTrip>();
   const ends = solved.map(({ graph }) => endsOf(graph, known)).filter((range): range is Range => range !== null);
   if (ends.length === 0) return null;
   const { least, most } = widest(ends);

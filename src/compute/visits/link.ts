@@ -71,9 +71,12 @@ function circles(model: CourseModel): Problem[] {
       seen.add(next);
       return reaches(next, wanted, seen);
     });
-  return onces.flatMap(({ when }, item) =>
-    reaches(item, item, new Set()) ? [problem("anchor-circle", when.at, { given: when.text })] : [],
-  );
+  const leadsTo = (from: number, wanted: number) => reaches(from, wanted, new Set());
+  const names = [...onces.map(({ kind }) => kind.text), ...runs.map(({ phases }) => phases[0]?.kind.text ?? "")];
+  return onces.flatMap(({ when }, item) => {
+    const circle = names.filter((_, other) => leadsTo(item, other) && leadsTo(other, item));
+    return circle.length > 0 ? [problem("anchor-circle", when.at, { given: circle.join(", ") })] : [];
+  });
 }
 
 /** A repeating visit that ends only with what may never happen would never end. */

@@ -11,10 +11,13 @@ import type { VisitDays } from "./schedule/run-outlook.js";
 /** One way the wound may go, all schedules that serve it, and the best of them. */
 export type Solved = { scenario: Scenario; graph: DayGraph; best: Step[] };
 
-/** What is agreed: the days somebody comes, and the single visits already given one of them. */
-export type Agreed = { booked: readonly number[]; fixed: ReadonlyMap<number, number> };
+/**
+ * What is agreed: the days somebody comes, and the single visits already given one of them. slack: how many days out of its
+ * window a single visit may be where there is no other way.
+ */
+export type Agreed = { booked: readonly number[]; fixed: ReadonlyMap<number, number>; slack: number };
 
-export const nothingAgreed: Agreed = { booked: [], fixed: new Map() };
+export const nothingAgreed: Agreed = { booked: [], fixed: new Map(), slack: 0 };
 
 /** More evenings than all scenarios of a course that a clinic would write have; a guard against ones made to be slow. */
 const mostEvenings = 50_000;
@@ -43,7 +46,7 @@ export function solve(
 }
 
 /** A booked day is used, whatever the calendar says: what is wrong with it has been told already. */
-function daysOf({ onces, runs }: CourseModel, agenda: Agenda, { booked, fixed }: Agreed): Days {
+function daysOf({ onces, runs }: CourseModel, agenda: Agenda, { booked, fixed, slack }: Agreed): Days {
   const taken = new Set(booked);
   const withBooked = onceEach(
     ({ usable, nextUsable }: Reach): VisitDays => ({
@@ -65,6 +68,7 @@ function daysOf({ onces, runs }: CourseModel, agenda: Agenda, { booked, fixed }:
     together: (day, done) => taken.has(day) || done.map((one) => startsOf(day, one)).reduce(common).length > 0,
     lastBooked: Math.max(0, ...booked),
     fixed,
+    slack,
   };
 }
 

@@ -6,7 +6,7 @@ import { checkClinicians } from "../calendar/clinician.js";
 import { checkHolidayPlace } from "../calendar/holidays.js";
 import type { Course } from "../facts.js";
 import { type Agenda, agendaOf } from "./agenda.js";
-import { blockedVisit } from "./blocked.js";
+import { blockedVisits } from "./blocked.js";
 import { type Booked, book, type Solver } from "./book.js";
 import { type Booking, readBooked } from "./booked.js";
 import { checkBooked } from "./check-booked.js";
@@ -70,7 +70,7 @@ function readCourse(plan: Plan, kinds: VisitKind[], agenda: Agenda): Outcome<Cou
 
 /**
  * The schedules that keep the course and its appointments. Problems: "course-too-open", "course-fits-no-calendar", those of
- * the appointments, or of the visit that has no day.
+ * the appointments, or of the visits that have no day.
  */
 function keep(
   plan: Plan,
@@ -85,8 +85,8 @@ function keep(
   if (!kept) return { value: null, problems: [problem("course-too-open", at, {})] };
 
   const noDay = (solved: readonly Solved[]): Outcome<never> => {
-    const stuck = scenarios.find((one) => !solved.some(({ scenario }) => scenario === one));
-    const blocked = stuck ? blockedVisit(model, stuck, agenda) : [];
+    const stuck = scenarios.filter((one) => !solved.some(({ scenario }) => scenario === one));
+    const blocked = blockedVisits(model, stuck, agenda);
     return { value: null, problems: blocked.length > 0 ? blocked : [problem("course-fits-no-calendar", at, {})] };
   };
   if (stops(kept.problems)) {

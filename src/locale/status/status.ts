@@ -40,6 +40,19 @@ export function statusOf(locales: Locales, tag: string, clinic: readonly ClinicR
   };
 }
 
+/**
+ * Its state alone: where nobody qualified has read a sentence, and the clinic none, no sentence is looked at. Of a language
+ * that is not there, nobody has.
+ */
+export function stateOf(locales: Locales, tag: string, clinic: readonly ClinicReview[]): LanguageStatus["state"] {
+  if (!locales.tags.includes(tag)) return "unreviewed";
+  if (isOriginal(tag, locales.tags)) return "original";
+  const stamps = [tag, baseOf(tag, locales.tags)].map((each) => locales.texts[`locales/${each}/status.json`]);
+  const isRead =
+    stamps.some((text) => text?.includes(' qualified"')) || clinic.some(({ language }) => language === tag);
+  return isRead ? statusOf(locales, tag, clinic).state : "unreviewed";
+}
+
 const known = new WeakMap<Locales, Map<string, SentenceStatus[]>>();
 
 /** Every sentence of the source with its status in a language; a variant's are its base's where it says nothing itself. */

@@ -1,14 +1,18 @@
 import { createHash } from "node:crypto";
 import { h } from "hastscript";
+import type { Handout } from "#handout/handout.js";
 import type { Element } from "./nodes.js";
+import { accentStyle } from "./style/accent.js";
 import { type FontFamily, fontFaces } from "./style/fonts.js";
 import { pageStyle } from "./style/page.js";
 import { partsStyle } from "./style/parts.js";
 import { printStyle } from "./style/print.js";
 
 /** Head of the page: its title, its one style sheet, and a policy that allows that, the script if any, and nothing else. */
-export const head = (title: string, fonts: readonly FontFamily[], words: string, script: string | null): Element => {
-  const style = [fontFaces(fonts, words), pageStyle, partsStyle, printStyle].join("\n");
+export const head = (handout: Handout, fonts: readonly FontFamily[], script: string | null): Element => {
+  const { title, accent } = handout;
+  const faces = fontFaces(fonts, JSON.stringify(handout));
+  const style = [faces, pageStyle, partsStyle, accent ? accentStyle(accent) : "", printStyle].join("\n");
   return h("head", {}, [
     h("meta", { charSet: "utf-8" }),
     h("meta", { httpEquiv: "Content-Security-Policy", content: policy(style, script) }),

@@ -1,6 +1,7 @@
 import { toHtml } from "hast-util-to-html";
 import { h } from "hastscript";
 import type { Handout } from "#handout/handout.js";
+import type { Logo } from "#logo/logo.js";
 import { paragraph, section } from "./blocks.js";
 import { head } from "./head.js";
 import { plain } from "./inline.js";
@@ -12,10 +13,14 @@ import type { FontFamily } from "./style/fonts.js";
  * fonts: families in the order they are used; those the words need are carried inside the page. calendar: the visits as
  * iCalendar text, carried too.
  */
-export type HtmlOptions = { fonts: readonly FontFamily[]; calendar?: string | undefined };
+export type HtmlOptions = {
+  fonts: readonly FontFamily[];
+  calendar?: string | undefined;
+  logo?: Logo | null | undefined;
+};
 
 /** The handout as one HTML file that asks the network for nothing. It needs no script; what is `live` is shown by one. */
-export const renderHtml = (handout: Handout, { fonts, calendar }: HtmlOptions): string => {
+export const renderHtml = (handout: Handout, { fonts, calendar, logo = null }: HtmlOptions): string => {
   const page: Root = {
     type: "root",
     children: [
@@ -23,35 +28,45 @@ export const renderHtml = (handout: Handout, { fonts, calendar }: HtmlOptions): 
       h(
         "html",
         { lang: handout.language, dir: handout.direction },
-        head(handout.title, fonts, JSON.stringify(handout), handout.live ? pageScript : null),
-        body(handout, calendar),
+        head(handout, fonts, handout.live ? pageScript : null),
+        body(handout, calendar, logo),
       ),
     ],
   };
   return `${toHtml(page)}\n`;
 };
 
-const body = (handout: Handout, calendar: string | undefined): Element => {
+const body = (handout: Handout, calendar: string | undefined, logo: Logo | null): Element => {
   const drawn = (sections: Handout["sections"]) => sections.map((one) => section(one, handout.direction));
   const urgent = handout.sections.filter(({ weight }) => weight === "urgent");
   const plainer = handout.sections.filter(({ weight }) => weight === "plain");
   return h("body", {}, [
-    header(handout),
+    header(handout, logo),
     h("main", {}, drawn(urgent), tools(handout, calendar), contents(plainer), drawn(plainer)),
     footer(handout),
     ...script(handout),
   ]);
 };
 
-const header = ({ clinic, issued, running, title, subtitle, translationNotice }: Handout): Element =>
+const header = ({ clinic, issued, running, title, subtitle, translationNotice }: Handout, logo: Logo | null): Element =>
   h(
     "header",
     {},
+    logo ? picture(logo) : null,
     h("p.letterhead", {}, h("span", {}, clinic.name), h("time", { dateTime: issued }, running.date)),
+    (clinic.letterhead ?? []).map((line) => paragraph({ role: "small", inlines: line })),
     h("h1", {}, title),
     paragraph({ role: "body", inlines: subtitle }),
     translationNotice.length > 0 ? paragraph({ role: "small", inlines: translationNotice }) : null,
   );
+
+/** The clinic's name stands beside it in words, so it says nothing to a reader who cannot see it. */
+const picture = ({ screen, width, height }: Logo): Element => {
+  const scale = Math.min(180 / width, 48 / height);
+  const src = `data:image/png;base64,${Buffer.from(screen).toString("base64")}`;
+  const [w, h_] = [Math.round(width * scale), Math.round(height * scale)];
+  return h("img.logo", { src, alt: "", width: w, height: h_ });
+};
 
 /** What a reader may do with the page; a script adds what only a script can do. */
 const tools = ({ live }: Handout, calendar: string | undefined): Element | null =>

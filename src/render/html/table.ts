@@ -23,11 +23,19 @@ export const table = ({ caption, head, rows, foot, beside }: Table): Element => 
     const heading = h("span.heading", {}, headings[column]);
     return h("td", { className: cell.align, ...spoken(cell) }, heading, h("span", {}, inlines(cell.inlines)));
   };
+  const boxes = rows.flatMap(([, ...cells]) => cells);
+  const form = boxes.some(isTick) && boxes.every((cell) => isTick(cell) || cell.inlines.length === 0);
   const row = (cells: Cell[]): Element => h("tr", {}, cells.map(bodyCell));
 
   return h(
     "table",
-    { className: wide ? ["wide", ...(head.length > atTheirWidth ? ["many"] : [])] : beside ? "beside" : null },
+    {
+      className: wide
+        ? ["wide", ...(head.length > atTheirWidth ? ["many"] : []), ...(form ? ["form"] : [])]
+        : beside
+          ? "beside"
+          : null,
+    },
     [
       h("caption.aside", {}, inlines(caption)),
       h("thead", {}, h("tr", {}, head.map(columnHead))),
@@ -36,6 +44,9 @@ export const table = ({ caption, head, rows, foot, beside }: Table): Element => 
     ],
   );
 };
+
+/** A box and nothing else: a row of them is a form to fill in, whose boxes stand side by side on a phone too. */
+const isTick = ({ inlines: [first, ...more] }: Cell): boolean => first?.kind === "tick" && more.length === 0;
 
 const spoken = ({ spoken }: Cell) => (spoken ? { lang: spoken.language, dir: spoken.direction } : {});
 

@@ -7,7 +7,7 @@ import { lower } from "./stack.js";
 type Draw = (leaf: Leaf, setting: Setting) => Piece[];
 
 /**
- * Columns of equal width as one piece that is never split. They stand under each other in large print, where they are taller
+ * Columns of equal width as one piece that is never split. They stand under each other in large print (but for its short form), where they are taller
  * than half a page, and where something in them needs more width.
  */
 export function columnPieces({ columns }: Columns, setting: Setting, draw: Draw): Piece[] {
@@ -18,7 +18,7 @@ export function columnPieces({ columns }: Columns, setting: Setting, draw: Draw)
   const stacks = columns.map((column, index) => stackOf(column, narrowed(setting, places[index] ?? sheet.text), draw));
   const height = Math.max(0, ...stacks.map((stack) => stack.height));
   const roomy = stacks.every(({ pieces }, index) => pieces.every((piece) => isWithin(piece, places[index])));
-  if (sheet.large || !roomy || height > (sheet.bottom - sheet.top.other) / 2)
+  if (!sheet.abreast || !roomy || height > (sheet.bottom - sheet.top.other) / 2)
     return stackOf(columns.flat(), setting, draw).pieces;
   const marks = stacks.flatMap((stack) => stack.marks);
   return [{ what: "columns", ...sheet.text, height, before: 0, keep: false, marks }];

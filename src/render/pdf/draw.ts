@@ -3,12 +3,12 @@ import type { Faces } from "./faces.js";
 import type { Kit } from "./kit.js";
 import type { Mark, PlacedPiece } from "./piece.js";
 import { drawRightToLeft, type EmbeddedFont, rightToLeftMark } from "./right-to-left.js";
-import { colours, type Sheet } from "./sheet.js";
+import type { Colours, Sheet } from "./sheet.js";
 import { type Structure, structureOf } from "./structure.js";
 import { partsOf } from "./text-parts.js";
 
 /** What drawing leans on. */
-type Page = { sheet: Sheet; faces: Faces; direction: Direction };
+type Page = { sheet: Sheet; faces: Faces; direction: Direction; colours: Colours };
 
 /** Draws placed pieces, page after page; each mark goes into the content of its tag, or into an artifact. */
 export function draw(kit: Kit, placed: PlacedPiece[], page: Page): void {
@@ -41,20 +41,28 @@ function drawMark(kit: Kit, mark: Mark, top: number, structure: Structure, runni
       structure.link(mark.tag, box);
     }
   } else if (mark.kind === "rule") {
-    kit.rect(mark.x, top + mark.y, mark.width, mark.thickness).fill(colours[mark.colour]);
+    kit.rect(mark.x, top + mark.y, mark.width, mark.thickness).fill(page.colours[mark.colour]);
+  } else if (mark.kind === "image") {
+    kit.image(Buffer.from(mark.png), mark.x, top + mark.y, { width: mark.width, height: mark.height });
   } else {
-    drawPath(kit, mark, top);
+    drawPath(kit, mark, top, page.colours);
   }
 }
 
 function boxOf(mark: Exclude<Mark, { kind: "empty" }>, top: number) {
   if (mark.kind === "path") return { ...mark.box, y: top + mark.box.y };
+  if (mark.kind === "image") return { x: mark.x, y: top + mark.y, width: mark.width, height: mark.height };
   if (mark.kind === "rule") return { x: mark.x, y: top + mark.y, width: mark.width, height: mark.thickness };
   const { size } = mark.style;
   return { x: mark.x, y: top + mark.y - size, width: mark.width, height: size * 1.3 };
 }
 
-function drawText(kit: Kit, mark: Extract<Mark, { kind: "text" }>, top: number, { faces, direction }: Page): void {
+function drawText(
+  kit: Kit,
+  mark: Extract<Mark, { kind: "text" }>,
+  top: number,
+  { faces, direction, colours }: Page,
+): void {
   const { text, style, tabular } = mark;
   kit.fontSize(style.size).fillColor(colours[style.colour]);
   for (const part of partsOf(text, style, tabular, mark.direction ?? direction, faces)) {
@@ -69,7 +77,7 @@ function drawText(kit: Kit, mark: Extract<Mark, { kind: "text" }>, top: number, 
   }
 }
 
-function drawPath(kit: Kit, mark: Extract<Mark, { kind: "path" }>, top: number): void {
+function drawPath(kit: Kit, mark: Extract<Mark, { kind: "path" }>, top: number, colours: Colours): void {
   const { path, fill, stroke, scale, box } = mark;
   kit.save();
   if (mark.clip) kit.rect(box.x, top + box.y, box.width, box.height).clip();

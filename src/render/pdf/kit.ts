@@ -1,24 +1,26 @@
 import PDFDocument from "pdfkit";
 import type { Handout } from "#handout/handout.js";
 import type { Faces } from "./faces.js";
-import { identityOf, instantOf, oneLine, xml } from "./metadata.js";
+import { accessible, identityOf, instantOf, oneLine, xml } from "./metadata.js";
 
 /** The members of pdfkit 0.20.2 that its types do not know. A test holds the version. */
 type Hidden = {
   _id: Uint8Array;
   _root: { data: { ViewerPreferences?: { data: Record<string, string> } } };
   info: Record<string, unknown>;
+  appendXML: (xml: string) => void;
+  endSubset: () => void;
   endMetadata: () => void;
   read: () => Uint8Array | null;
 };
 export type Kit = PDFKit.PDFDocument;
 
-/** An empty tagged document (PDF 1.7, PDF/UA-1) that knows its title, language, day and identity. */
+/** An empty tagged document (PDF 1.7, PDF/A-2a and PDF/UA-1) that knows its title, language, day and identity. */
 export function openKit(handout: Handout, faces: Faces, paper: string, large: boolean): Kit {
   const issued = instantOf(handout.issued, handout.zone);
   const kit = new PDFDocument({
     pdfVersion: "1.7",
-    subset: "PDF/UA" as never,
+    subset: "PDF/A-2a" as never,
     tagged: true,
     lang: handout.language,
     displayTitle: true,
@@ -40,6 +42,12 @@ export function openKit(handout: Handout, faces: Faces, paper: string, large: bo
   const { ViewerPreferences } = hidden._root.data;
   if (handout.direction === "rtl" && ViewerPreferences) ViewerPreferences.data["Direction"] = "R2L";
   hidden._id = identityOf(handout, paper, large);
+  // pdfkit knows one subset at a time: that of an archive brings its colours, and the name of the other is added.
+  const endSubset = hidden.endSubset.bind(kit);
+  hidden.endSubset = () => {
+    endSubset();
+    hidden.appendXML(accessible);
+  };
   // pdfkit writes the document's information into its XMP as it stands: "Max & <Bella>" would not be XML.
   const endMetadata = hidden.endMetadata.bind(kit);
   hidden.endMetadata = () => {

@@ -22,3 +22,27 @@ export const oneLine = (text: string): string => text.replace(/\p{Cc}+/gu, " ");
 
 /** Words for an XML element. */
 export const xml = (text: string): string => text.replace(/[&<>]/g, (character) => entities[character] ?? character);
+
+/**
+ * That the document is PDF/UA-1 (ISO 14289-1, 5). PDF/A does not know those words, so they come with their description
+ * (ISO 19005-2, 6.6.2.3.3).
+ */
+export const accessible = `
+        <rdf:Description xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/" rdf:about="">
+            <pdfuaid:part>1</pdfuaid:part>
+        </rdf:Description>
+        <rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
+            xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#" xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
+            <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">
+                <pdfaSchema:schema>PDF/UA Universal Accessibility Schema</pdfaSchema:schema>
+                <pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>
+                <pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>
+                <pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">
+                    <pdfaProperty:name>part</pdfaProperty:name>
+                    <pdfaProperty:valueType>Integer</pdfaProperty:valueType>
+                    <pdfaProperty:category>internal</pdfaProperty:category>
+                    <pdfaProperty:description>Indicates, which part of ISO 14289 standard is followed</pdfaProperty:description>
+                </rdf:li></rdf:Seq></pdfaSchema:property>
+            </rdf:li></rdf:Bag></pdfaExtension:schemas>
+        </rdf:Description>
+        `;

@@ -35,6 +35,8 @@ export type Mark =
       direction?: Direction;
       tag: Tag | null;
     }
+  /** A picture that says nothing the words beside it do not say: a logo. */
+  | { kind: "image"; x: number; y: number; width: number; height: number; png: Uint8Array; tag: null }
   | { kind: "rule"; x: number; y: number; width: number; thickness: number; colour: Colour; tag: null }
   | {
       kind: "path";

@@ -13,8 +13,8 @@ export const isUrgent = ({ weight }: Section): boolean => weight === "urgent";
 
 /**
  * A section under its rule, its title in the side column beside the first words (in large print, above them). A section
- * shorter than a fifth of a page is not split: no last page holds a line or two. Nor is an urgent one that a page can hold:
- * two go-now signs at the foot of a page would read as all there are.
+ * shorter than a fifth of a page is not split: no last page holds a line or two. Nor is an urgent one that a page can hold, as
+ * far as its parts with titles of their own: two go-now signs at the foot of a page would read as all there are.
  */
 export function sectionPieces(section: Section, parent: Tag, setting: Setting): Piece[] {
   const { sheet } = setting;
@@ -32,14 +32,23 @@ export function sectionPieces(section: Section, parent: Tag, setting: Setting): 
     marks: [rule(sheet.full.x, 0, sheet.full.width, thickness, "ink")],
   };
   const style = urgent ? sheet.styles.urgentTitle : sheet.styles.sectionTitle;
-  const title = titlePieces(section.title, style, sheet.side, tag("H2", owner), setting);
+  const title = titlePieces(section.title, style, sheet.side, tag(sheet.apart ? "H1" : "H2", owner), setting);
   const parts = partsOf(section, owner, 2, setting);
   const drop = sheet.large ? 0 : Math.max(0, firstBaseline(parts) - firstBaseline(title));
   const heading = marked(stacked(title, drop), section, 1);
   const whole = [opening, ...(sheet.large ? [...heading, ...spaced(parts, step / 4)] : [...beside(heading), ...parts])];
   const height = (pieces: Piece[]) => pieces.reduce((sum, piece) => sum + piece.before + piece.height, 0);
   const page = sheet.bottom - sheet.top.other;
-  return height(parts) < page / 5 || (urgent && height(whole) < page) ? together(whole) : whole;
+  if (height(parts) < page / 5) return together(whole);
+  const most = whole.length - goingOn(section, setting);
+  const [first, more] = [whole.slice(0, most), whole.slice(most)];
+  return urgent && height(first) < page ? [...together(first), ...more] : whole;
+}
+
+/** How many pieces at its end a section has in parts with titles of their own. */
+export function goingOn(section: Section, setting: Setting): number {
+  const blocks = section.blocks.filter(({ kind }) => kind === "section");
+  return partsOf({ ...section, blocks }, tag("Document", null), 2, setting).length;
 }
 
 /** Of the first line of words; 0 where a section begins with something else. */

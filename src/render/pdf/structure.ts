@@ -18,6 +18,9 @@ export type Structure = {
   end: () => void;
 };
 
+/** ISO 32000-1, 12.5.3: an annotation that is printed with its page, as PDF/A wants every one. */
+const printed = 4;
+
 /** The structure tree, grown in the order of drawing: an element is made when its first content is. */
 export function structureOf(kit: Kit): Structure {
   const elements = new Map<Tag, Element>();
@@ -62,7 +65,7 @@ export function structureOf(kit: Kit): Structure {
       if (!link) return;
       const contents = new String(link.contents) as string;
       const element = elementOf(tag);
-      kit.link(x, y, width, height, link.url, { structParent: element, Contents: contents } as object);
+      kit.link(x, y, width, height, link.url, { structParent: element, Contents: contents, F: printed } as object);
       // pdfkit notes the page of a link when the element ends: it ends here, and words left over make another.
       element.end();
       elements.delete(tag);

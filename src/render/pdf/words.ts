@@ -17,6 +17,7 @@ export function plain(inline: Inline): string {
 /** The words of a handout's lines, to see which letters it is made of. A kind nobody knows has none, and is told where it is drawn. */
 export const allWords = (handout: Handout): string =>
   [
+    ...(handout.clinic.letterhead ?? []),
     ...[...sectionsIn(handout)].map(({ title }) => title),
     ...[...blocksIn(handout)].flatMap((block) => linesOf(block) ?? []),
   ]

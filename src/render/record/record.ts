@@ -15,18 +15,33 @@ export type RecordInput = {
   clinic: Source | null;
   /** null where the price list is written in the clinic profile. */
   prices: Source | null;
+  /** The clinic's, if it has one. */
+  logo?: Source | null;
   languages: readonly { language: string; review: "original" | "reviewed" | "not reviewed" }[];
   settled: Pick<Settled, "allowed" | "notes">;
   /** Every file that was handed over, but this one. */
-  files: readonly { name: string; bytes: Uint8Array }[];
+  files: readonly File[];
+  /** Every file that was made beside them and stays at the clinic. */
+  forStaff?: readonly File[];
 };
+type File = { name: string; bytes: Uint8Array };
 type Source = { file: string; bytes: Uint8Array };
 
 /**
  * record.json: what was made from what, and what was gone past and why. The same input gives the same bytes. It adds no name
  * and no address of anybody's: the plan stands under its hash and not under its path, which may hold the owner's name.
  */
-export function renderRecord({ plan, clinic, prices, languages, settled, files, ...input }: RecordInput): string {
+export function renderRecord({
+  plan,
+  clinic,
+  prices,
+  logo = null,
+  languages,
+  settled,
+  files,
+  forStaff = [],
+  ...input
+}: RecordInput): string {
   const told = ({ code, severity, at, values }: Problem, reason: string | null) => ({
     code,
     severity,
@@ -42,17 +57,22 @@ export function renderRecord({ plan, clinic, prices, languages, settled, files, 
     plan: { sha256: sha256(plan.bytes) },
     clinic: clinic && { sha256: sha256(clinic.bytes) },
     prices: prices && { sha256: sha256(prices.bytes) },
+    ...(logo ? { logo: { sha256: sha256(logo.bytes) } } : {}),
     languages: languages.toSorted(by(({ language }) => language)).map(({ language, review }) => ({ language, review })),
     problems: [
       ...settled.allowed.map(({ problem, reason }) => told(problem, reason)),
       ...settled.notes.map((problem) => told(problem, null)),
     ],
-    files: files
-      .toSorted(by(({ name }) => name))
-      .map(({ name, bytes }) => ({ name, size: bytes.length, sha256: sha256(bytes) })),
+    files: listOf(files),
+    ...(forStaff.length > 0 ? { forStaff: listOf(forStaff) } : {}),
   };
   return `${JSON.stringify(record, null, 2)}\n`;
 }
+
+const listOf = (files: readonly File[]) =>
+  files
+    .toSorted(by(({ name }) => name))
+    .map(({ name, bytes }) => ({ name, size: bytes.length, sha256: sha256(bytes) }));
 
 const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 

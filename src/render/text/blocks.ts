@@ -2,7 +2,7 @@ import type { Block, Figure, List, Section, Signature } from "#handout/handout.j
 import { words } from "./inline.js";
 import { month } from "./month.js";
 import { table } from "./table.js";
-import { tidy, wrap } from "./wrap.js";
+import { tidy, widthOf, wrap } from "./wrap.js";
 
 /** A section and everything in it, with a blank line between one thing and the next. */
 export const section = ({ level, title, blocks }: Section): string => {
@@ -13,7 +13,7 @@ export const section = ({ level, title, blocks }: Section): string => {
 /** A heading with a rule under it as long as its longest line. */
 export const underlined = (title: string, rule: string): string => {
   const lines = wrap(title);
-  return `${lines}\n${rule.repeat(Math.max(...lines.split("\n").map((line) => line.length)))}`;
+  return `${lines}\n${rule.repeat(Math.max(...lines.split("\n").map(widthOf)))}`;
 };
 
 const block = (node: Block | Section): string => {

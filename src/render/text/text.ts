@@ -20,7 +20,7 @@ export const renderText = ({
     ...sections.filter(({ weight }) => weight === "plain"),
   ];
   const parts = [
-    lines([clinic.name, running.date]),
+    lines([clinic.name, running.date, ...(clinic.letterhead ?? []).map(words)]),
     underlined(tidy(title).trim(), "="),
     wrap(words(subtitle)),
     wrap(words(translationNotice)),

@@ -1,7 +1,22 @@
 import type { Spot, Stroke } from "./stroke.js";
 
-/** A bandage as it is drawn: what holds it stays, the bandage itself slips; its first stroke is its outline. */
-export type Drawn = { holds: Stroke[]; bandage: [Stroke, ...Stroke[]]; slips: (from: Spot) => Spot };
+/**
+ * A bandage as it is drawn: what holds it stays, the bandage itself slips; its first stroke is its outline. drops: where water
+ * falls that wets it, beside all that is drawn.
+ */
+export type Drawn = {
+  holds: Stroke[];
+  bandage: [Stroke, ...Stroke[]];
+  slips: (from: Spot) => Spot;
+  drops: [x: number, y: number][];
+};
+
+/** Left and right of a thing that stands upright. */
+export const aside: Drawn["drops"] = [
+  [-36, -24],
+  [36, -30],
+  [42, 2],
+];
 
 /** A pad held by ties through loops of thread, its middle at 0, 0. */
 export const tieOver: Drawn = {
@@ -20,6 +35,7 @@ export const tieOver: Drawn = {
     { path: "M-24 -24L-8 24L8 -24L24 24M24 -24L8 24L-8 -24L-24 24", width: 1.1 },
   ],
   slips: ({ x, y }) => ({ x: x + 16, y: y + 12, turn: 24 }),
+  drops: aside,
 };
 
 /** A wrapped lower leg, the paw to the left, its middle at 0, 0. */
@@ -40,6 +56,7 @@ export const legWrap: Drawn = {
     { path: "M-9 -18L20 -24M-9 -6L20 -13M-9 6L19 -1M-9 18L18 11", width: 1 },
   ],
   slips: ({ x, y }) => ({ x: x - 1, y: y + 20 }),
+  drops: aside,
 };
 
 /** A drop of water, its middle at 0, 0. */

@@ -1,5 +1,5 @@
 import type { Species } from "#compute/facts.js";
-import { type Drawn, legWrap } from "./bandages.js";
+import { aside, type Drawn, legWrap } from "./bandages.js";
 import { bodies } from "./bodies.js";
 import { heads } from "./heads.js";
 import { movedPath, type Spot, type Stroke } from "./stroke.js";
@@ -52,19 +52,44 @@ const bodyTurns: Record<Species, Wrap> = {
   ],
 };
 
-const drawn = (holds: readonly Stroke[], [outline, ...turns]: Wrap, at: Spot, slips: Drawn["slips"]): Drawn => ({
+const drawn = (
+  holds: readonly Stroke[],
+  [outline, ...turns]: Wrap,
+  at: Spot,
+  { slips, drops }: Pick<Drawn, "slips" | "drops">,
+): Drawn => ({
   holds: small(holds, at),
   bandage: [{ ...outline, path: movedPath(outline.path, at) }, ...small(turns, at)],
   slips,
+  drops,
 });
+
+/** Above the neck, in front of it and behind. */
+const overNeck: Drawn["drops"] = [
+  [-38, -24],
+  [14, -32],
+  [36, -26],
+];
+/** Above the back, between head and tail. */
+const overBack: Drawn["drops"] = [
+  [-10, -34],
+  [8, -38],
+  [25, -32],
+];
 
 /** A wrap round the head; slipped, it lies over the eyes. */
 export const headWrap = (species: Species): Drawn =>
-  drawn(heads[species].strokes, headTurns[species], head, ({ x, y }) => ({ x: x - 17, y: y + 3, turn: -8 }));
+  drawn(heads[species].strokes, headTurns[species], head, {
+    slips: ({ x, y }) => ({ x: x - 17, y: y + 3, turn: -8 }),
+    drops: overNeck,
+  });
 
 /** A wrap round the body; slipped, it has moved to the hips. */
 export const bodyWrap = (species: Species): Drawn =>
-  drawn(bodies[species], bodyTurns[species], body, ({ x, y }) => ({ x: x + 17, y: y + 3, turn: 6 }));
+  drawn(bodies[species], bodyTurns[species], body, {
+    slips: ({ x, y }) => ({ x: x + 17, y: y + 3, turn: 6 }),
+    drops: overBack,
+  });
 
 /** A leg with a stiff board under its bandage. */
 export const splint: Drawn = {
@@ -79,4 +104,5 @@ export const splint: Drawn = {
     { path: "M-12 -24L22 -28M-12 -8L21 -12M-11 8L20 4M-11 22L19 18", width: 1 },
   ],
   slips: ({ x, y }) => ({ x: x + 3, y: y + 14, turn: 9 }),
+  drops: aside,
 };

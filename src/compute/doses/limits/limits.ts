@@ -30,12 +30,13 @@ export function labelProblems(row: MedicineRow, asked: Asked, form: Form): Probl
   return [problem("not-labelled", asked.at("name"), values)];
 }
 
-function rulesFor(row: MedicineRow, { species, planned, months: age }: Asked, { kind }: Form): Regimen[] {
+function rulesFor(row: MedicineRow, { species, planned, months: age }: Asked, { kind, strength }: Form): Regimen[] {
   const all = row.regimens.filter(
-    ({ species: of, route, forms, months }) =>
+    ({ species: of, route, forms, strengths, months }) =>
       of.includes(species) &&
       route.includes(planned.route) &&
       (forms?.includes(kind) ?? true) &&
+      (strengths?.includes(strength?.value ?? "") ?? true) &&
       // A rule for the young holds only where the animal is known to be young.
       !(age === null && months?.most != null),
   );

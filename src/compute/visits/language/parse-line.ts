@@ -88,7 +88,7 @@ function readClause(cursor: Cursor, said: Clauses, reading: Reading): void {
     said.end.limit = once(said.end.limit, { kind: "days", span });
   } else if (cursor.take("while", "bandaged")) {
     said.end.until = once(said.end.until, cursor.said(start, "bandaged"));
-  } else if (cursor.takeOneOf("until", "till") || ((said.end.limit ?? said.end.until) && cursor.take("or"))) {
+  } else if (cursor.takeOneOf("until", "till") || ((said.end.limit ?? said.end.until) && orElse(cursor))) {
     readUntil(cursor, said, reading, once);
   } else if (cursor.takeOneOf("first", "starting", "start", "from")) {
     said.first = once(said.first, readWhen(cursor, reading, "tomorrow", "day 3"));
@@ -102,6 +102,9 @@ function readClause(cursor: Cursor, said: Clauses, reading: Reading): void {
     else said.when = once(said.when, readWhen(cursor, reading, "every", "for", "until", "first"));
   }
 }
+
+/** "until day 14 or closure", and "until day 14 or until closure". */
+const orElse = (cursor: Cursor): boolean => cursor.take("or") && (cursor.takeOneOf("until", "till") || true);
 
 type Once = <T>(before: T | null, now: T) => T;
 

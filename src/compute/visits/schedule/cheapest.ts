@@ -1,4 +1,4 @@
-import type { DayGraph, Node } from "./graph.js";
+import type { DayGraph, Node, Step } from "./graph.js";
 
 /**
  * Leaves only what lies on a cheapest way from the discharge to an evening when all is over and no booking is left.
@@ -7,11 +7,11 @@ import type { DayGraph, Node } from "./graph.js";
 export function keepCheapest({ layers }: DayGraph, lastBooked: number, ahead: Map<Node, number>): DayGraph {
   for (let depth = layers.length - 1; depth >= 0; depth--)
     for (const node of layers[depth] ?? []) {
-      const prices = node.steps.map(({ price, to }) => price + (ahead.get(to) ?? Number.POSITIVE_INFINITY));
-      const stay = node.over && depth >= lastBooked ? 0 : Number.POSITIVE_INFINITY;
-      const least = Math.min(stay, ...prices);
-      if (prices.some((price) => price > least || price === Number.POSITIVE_INFINITY))
-        node.steps = node.steps.filter((_, i) => prices[i] === least && least < Number.POSITIVE_INFINITY);
+      const priceOf = ({ price, to }: Step) => price + (ahead.get(to) ?? Number.POSITIVE_INFINITY);
+      let least = node.over && depth >= lastBooked ? 0 : Number.POSITIVE_INFINITY;
+      for (const step of node.steps) least = Math.min(least, priceOf(step));
+      const cheapest = (step: Step) => least < Number.POSITIVE_INFINITY && priceOf(step) === least;
+      if (!node.steps.every(cheapest)) node.steps = node.steps.filter(cheapest);
       ahead.set(node, least);
     }
   const [start] = layers[0] ?? [];
@@ -20,7 +20,9 @@ export function keepCheapest({ layers }: DayGraph, lastBooked: number, ahead: Ma
   const kept: Node[][] = [];
   for (let layer = [start]; layer.length > 0; ) {
     kept.push(layer);
-    layer = [...new Set(layer.flatMap(({ steps }) => steps.map(({ to }) => to)))];
+    const next = new Set<Node>();
+    for (const { steps } of layer) for (const { to } of steps) next.add(to);
+    layer = [...next];
   }
   return { layers: kept };
 }

@@ -72,7 +72,7 @@ function expander({ onces }: CourseModel, scenario: Scenario, days: Days, met: E
         layer.push(to);
       }
       const stretches = parts.flatMap((part) => part.stretches);
-      const price = (done.length > 0 ? use.price : 0) + stretches.length * stretchPrice;
+      const price = single.price + (done.length > 0 ? use.price : 0) + stretches.length * stretchPrice;
       const off = parts.reduce((sum, part) => sum + part.off, single.off);
       from.steps.push({ day, done, stretches, price, off, to } satisfies Step);
     };

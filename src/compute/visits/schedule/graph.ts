@@ -19,10 +19,10 @@ export type Node = { singles: number[]; runs: RunState[]; over: boolean; steps: 
 /** Schedules as ways through days: layer 0 holds the evening of discharge, layer n the evenings n days later. */
 export type DayGraph = { layers: Node[][] };
 
-/** What one item, or all of them, can do on one day, and how it stands that evening. */
-export type Part<T> = { state: T; done: readonly Done[]; stretches: readonly Stretch[]; off: number };
+/** What one item, or all of them, can do on one day, and how it stands that evening. price: of being out of a window. */
+export type Part<T> = { state: T; done: readonly Done[]; stretches: readonly Stretch[]; off: number; price: number };
 /** The part of one that does nothing that day. */
-export const idle: Omit<Part<never>, "state"> = { done: [], stretches: [], off: 0 };
+export const idle: Omit<Part<never>, "state"> = { done: [], stretches: [], off: 0, price: 0 };
 
 /** A trip costs nothing at our clinic, something at the partner's; booked: somebody must come. */
 export type DayUse = { price: number; booked: boolean };
@@ -38,4 +38,6 @@ export type Days = {
   lastBooked: number;
   /** Single visits whose day is agreed, by index. */
   fixed: ReadonlyMap<number, number>;
+  /** How many days out of its window another may be, at a price. */
+  slack: number;
 };

@@ -39,6 +39,7 @@ function come({ item, phases, counted }: SetRun, { state, aim, stretches }: WayO
     done: [{ item, phase: phases[state.phase]?.index ?? 0 }],
     stretches,
     off: Math.abs(day - aim),
+    price: 0,
   }));
 }
 

@@ -1,6 +1,8 @@
 import { middle, type Once } from "../course.js";
+import type { Span } from "../language/line.js";
 import type { Scenario } from "../scenario.js";
 import { type Days, idle, type Part } from "./graph.js";
+import { movedPrice } from "./moved.js";
 import type { RunState } from "./run-outlook.js";
 
 /** How a single visit stands: the day it was done (from 1), or one of these. */
@@ -32,7 +34,7 @@ export function waitingOrder(onces: readonly Once[]): number[] {
 export function singleParts(
   onces: readonly Once[],
   order: readonly number[],
-  { fixed, onces: days }: Days,
+  { fixed, slack, onces: days }: Days,
   before: number[],
   day: number,
   lastOf: (run: number) => number | null,
@@ -42,7 +44,9 @@ export function singleParts(
   for (const index of order) {
     const once = onces[index];
     if (!once || before[index] !== pending) continue;
-    const { from, to } = once.when.value;
+    const loose = once.open ? 0 : slack;
+    const from = Math.max(Math.min(1, once.when.value.from), once.when.value.from - loose);
+    const to = once.when.value.to + loose;
     if (once.after === null && day < (fixed.get(index) ?? from)) continue;
     parts = parts.flatMap((part) => {
       const base = baseOf(once, part.state, lastOf);
@@ -57,6 +61,7 @@ export function singleParts(
         done: [...part.done, { item: index, phase: 0 }],
         stretches: part.stretches,
         off: part.off + Math.abs(day - base - middle(once.when.value)),
+        price: part.price + (loose > 0 ? movedPrice(after(base, once.when.value), day, days[index]) : 0),
       };
       return [come, ...wait];
     });
@@ -64,6 +69,8 @@ export function singleParts(
   }
   return parts;
 }
+
+const after = (base: number, { from, to }: Span): Span => ({ from: base + from, to: base + to });
 
 /** The day a single visit counts from: that of the visit it waits for, once it has been, else that of discharge. */
 function baseOf({ after }: Once, singles: readonly number[], lastOf: (run: number) => number | null): number | null {

@@ -37,21 +37,30 @@ export function rangesOf(
   return (start && ahead.get(start)) ?? nothing;
 }
 
+const nothingAhead = { least: Number.POSITIVE_INFINITY, most: 0, none: true };
+
+/** When the last trip still to come may be, over the ways that have one; none: there is a way on which none comes. */
+export type LastTrip = Range & { none: boolean };
+
 /**
  * The day of the last trip at the earliest and at the latest, over the ways that have a trip at all; null if none has.
- * lastTrips: last days of the trips still to come, of the evenings known so far; 0 stands for a way on which none comes.
+ * lastTrips: of the evenings known so far; those of this graph are added.
  */
-export function endsOf({ layers }: DayGraph, lastTrips: Map<Node, Set<number>>): Range | null {
-  const noTrip = new Set([0]);
+export function endsOf({ layers }: DayGraph, lastTrips: Map<Node, LastTrip>): Range | null {
   for (const layer of layers.toReversed())
     for (const node of layer) {
       if (lastTrips.has(node)) continue;
-      const days = new Set<number>();
-      for (const { to, done, day } of node.steps)
-        for (const last of lastTrips.get(to) ?? noTrip) days.add(last || (done.length > 0 ? day : 0));
-      lastTrips.set(node, days.size > 0 ? days : noTrip);
+      const last = { least: Number.POSITIVE_INFINITY, most: 0, none: node.steps.length === 0 };
+      for (const { to, done, day } of node.steps) {
+        const { least, most, none } = lastTrips.get(to) ?? nothingAhead;
+        const isLast = none && done.length > 0;
+        last.least = Math.min(last.least, isLast ? day : least);
+        last.most = Math.max(last.most, most, isLast ? day : 0);
+        last.none ||= none && !isLast;
+      }
+      lastTrips.set(node, last);
     }
   const [start] = layers[0] ?? [];
-  const trips = [...((start && lastTrips.get(start)) ?? noTrip)].filter((day) => day > 0);
-  return trips.length > 0 ? { least: Math.min(...trips), most: Math.max(...trips) } : null;
+  const { least, most } = (start && lastTrips.get(start)) ?? { least: 0, most: 0 };
+  return most > 0 ? { least, most } : null;
 }

@@ -50,6 +50,7 @@ p, ul, ol, figure, table, address { margin: 0 0 1em; }
 
 .letterhead { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1.5em; margin-block-end: 2em; }
 header { margin-block-end: 2rem; }
+.logo { display: block; background: #fff; margin-block-end: .6rem; }
 section.plain { margin-block-start: 3rem; }
 section section.plain { margin-block-start: 0; }
 section.urgent { margin-block-start: 2rem; padding-block-start: .9rem; border-block-start: 4px solid var(--accent); font-size: 1.12rem; }

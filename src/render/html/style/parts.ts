@@ -71,6 +71,9 @@ tbody + tfoot tr:first-child > * { border-block-start: 2px solid var(--ink); }
   .wide th { font-weight: 700; }
   .wide td { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, max-content); gap: 1em; align-items: center; }
   .wide td:empty { display: none; }
+  .form tr { display: grid; grid-template-columns: repeat(auto-fill, minmax(4.2rem, 1fr)); gap: .2em; }
+  .form tr > th { grid-column: 1 / -1; }
+  .form tr > td { display: flex; flex-direction: column; gap: .1em; align-items: center; text-align: center; }
   .wide .heading { display: block; color: var(--quiet); font-size: .89rem; }
   .wide tr:has(.end) { display: flex; flex-wrap: wrap; align-items: end; gap: 0 .5em; }
   .wide tr:has(.end) > th { flex: 1 0 100%; }

@@ -1,0 +1,35 @@
+// Builds COUNT plans one after another, all five files of each, and tells how it went as JSON: node scripts/bench/stream.mjs COUNT
+import { performance } from "node:perf_hooks";
+import { compose, compute, openHouse, readPlan, render } from "../../dist/index.js";
+import { shippedFiles } from "../../dist/io/shipped.js";
+import { planOf, sourcesOf } from "./plans.mjs";
+
+const count = Number(process.argv[2]);
+const house = openHouse(await shippedFiles()).value;
+
+async function build(n) {
+  const plan = readPlan(sourcesOf(planOf(n)), { today: "2026-03-02" }).value;
+  const handout = compose(compute(plan, house).value, house, { language: "en" }).value;
+  const formats = ["pdf", "html", "text", "ics"];
+  const { value } = await render(handout, house, { paper: "letter", large: false, formats });
+  return value.reduce((sum, { bytes }) => sum + bytes.length, 0);
+}
+
+const warmUp = Math.min(15, count);
+for (let n = 0; n < warmUp; n++) await build(count + n);
+const [start, before] = [performance.now(), process.cpuUsage()];
+let bytes = 0;
+for (let n = 0; n < count; n++) bytes += await build(n);
+const { user, system } = process.cpuUsage(before);
+const peak = process.resourceUsage().maxRSS / 1024;
+const seconds = (performance.now() - start) / 1000;
+const round = (value) => Math.round(value * 10) / 10;
+process.stdout.write(
+  JSON.stringify({
+    plans: count,
+    plansASecond: round(count / seconds),
+    plansACpuSecond: round(count / ((user + system) / 1e6)),
+    peakMB: Math.round(peak),
+    bytesAPlan: Math.round(bytes / count),
+  }),
+);
