@@ -216,6 +216,13 @@ describe("closed days", () => {
     ]);
   });
 
+  test("where every other day for months is closed as well, it is the course that does not fit", () => {
+    const course = ["recheck day 1, not after 10:00", "sutures out day 1, not before 14:00"];
+    const shut = (from: string) => ({ course, clinic: { closed: [{ from, to: "2026-12-31", name: "Building work" }] } });
+    expect(told(shut("2026-03-04"))).toContain("course-fits-no-calendar 1:1+1");
+    expect(told(shut("2026-03-05"))).not.toContain("course-fits-no-calendar 1:1+1");
+  });
+
   test.each([["recheck day 10"], ["change every 2 days for 6 days"]])("a visit that can never be: %s", (line) => {
     const never = { code: "no-day-near", severity: "stop" };
     expect(run({ course: [`${line}, not before 22:00`] }).problems).toMatchObject([never]);
@@ -236,6 +243,10 @@ describe("closed days", () => {
     ]);
     expect(run({ course: ["recheck day 3"], unavailable: ["2026-03-05"] }).problems).toMatchObject([
       { code: "owner-cannot-come", values: { nearest: { day: "2026-03-06" } } },
+    ]);
+    // Open from 9 to 13 on the Saturday, which is day 5, and closed on the Sunday.
+    expect(run({ course: ["recheck day 5, not before 14:00"], hours: noSunday }).problems).toMatchObject([
+      { code: "no-time-in-slot", severity: "stop", values: { nearest: { day: "2026-03-06" } } },
     ]);
   });
 
@@ -291,6 +302,17 @@ describe("closed days", () => {
     const daily = { course: ["change every day for 4 days, first tomorrow"], unavailable: ["2026-03-04"] };
     expect(run(daily).problems).toMatchObject([{ code: "repeat-meets-absence", severity: "ask" }]);
   });
+
+  test("one that may come on such a day is noted", () => {
+    const daily = { course: ["change every day for 3-5 days, first tomorrow"], unavailable: ["2026-03-06"] };
+    expect(run(daily).problems).toMatchObject([
+      {
+        code: "repeat-may-meet-absence",
+        severity: "note",
+        values: { day: { day: "2026-03-06" }, after: { day: "2026-03-07" } },
+      },
+    ]);
+  });
 });
 
 describe("appointments", () => {
@@ -340,6 +362,17 @@ describe("appointments", () => {
     const given = { course: ["recheck day 3-5"], clinician: "Dr. Haddad", clinic: { clinicians } };
     expect(told({ ...given, booked: ["2026-03-05T09:30"] })).toEqual(["booked-without-clinician 11:5+16"]);
     expect(told({ ...given, booked: ["2026-03-06T09:30"] })).toEqual([]);
+  });
+
+  // A recheck takes 20 minutes.
+  test.each([
+    ["2026-03-05T08:41", true],
+    ["2026-03-05T08:40", false],
+    ["2026-03-05T09:59", true],
+    ["2026-03-05T10:00", false],
+  ])("an appointment at %s touches the hours in which the owner cannot come: %s", (at, touches) => {
+    const given = { course: ["recheck day 3-5"], unavailable: ["2026-03-05 09:00-10:00"], booked: [at] };
+    expect(told(given)).toEqual(touches ? ["booked-when-owner-cannot-come 11:5+16"] : []);
   });
 
   test("appointments that break a gap, twice on a day, or for nothing", () => {
