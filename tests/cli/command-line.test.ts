@@ -37,6 +37,14 @@ const lineOf = (words: string) =>
     .findIndex((line) => line.includes(words)) + 1;
 
 describe("what is in the way is told with its place, and nothing is overwritten", () => {
+  it("a logo of 30 MB", () => {
+    writeFileSync(join(folder, "logo.png"), Buffer.alloc(30 * 1024 * 1024));
+    writeFileSync(join(folder, "clinic.yaml"), `logo: logo.png\n${read("clinic.yaml")}`);
+    const { code, err } = run(["build", dog, "--out", "out", "--format", "eml"]);
+    expect(err).toMatch(/^clinic\.yaml:1:7: stop\[logo-too-large\]/m);
+    expect([code, readdirSync(folder).includes("out")]).toEqual([1, false]);
+  });
+
   it.each([
     ["a missing unit", "24.6 kg", "24.6", "unit-missing", "24.6,"],
     ["an unknown topic", "open-wound-clinic-bandage", "open-wound-clinc-bandage", "topic-unknown", "open-wound-clinc"],
