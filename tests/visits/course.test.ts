@@ -218,7 +218,10 @@ describe("closed days", () => {
 
   test("where every other day for months is closed as well, it is the course that does not fit", () => {
     const course = ["recheck day 1, not after 10:00", "sutures out day 1, not before 14:00"];
-    const shut = (from: string) => ({ course, clinic: { closed: [{ from, to: "2026-12-31", name: "Building work" }] } });
+    const shut = (from: string) => ({
+      course,
+      clinic: { closed: [{ from, to: "2026-12-31", name: "Building work" }] },
+    });
     expect(told(shut("2026-03-04"))).toContain("course-fits-no-calendar 1:1+1");
     expect(told(shut("2026-03-05"))).not.toContain("course-fits-no-calendar 1:1+1");
   });
