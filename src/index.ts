@@ -27,6 +27,7 @@ import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import type { Outcome, Problem } from "#problems/problem.js";
 import { type Reading, readPage } from "#reading/reading.js";
+import { alwaysSaid } from "#tables/always-said.js";
 import { type Choices, choicesOf } from "#tables/choices.js";
 import { openTables, type Tables } from "#tables/tables.js";
 
@@ -248,11 +249,12 @@ export type TopicSheet = Choices["topics"][number] & TopicWords;
 
 /** The sheet of a topic in a language, or null where there is no such topic. patient: what stands for the animal's name. */
 export function topicSheet(house: House, id: string, language: string, patient: string): TopicSheet | null {
-  const { topics, statements } = house.tables.care;
+  const { topics, additions, statements } = house.tables.care;
   const topic = topics.find((one) => one.id === id);
   const choice = choicesOf(house.tables).topics.find((one) => one.id === id);
   if (!topic || !choice) return null;
-  return { ...choice, ...topicWords(topic, statements, house.locales, { language, patient }) };
+  const said = { ...topic, ...alwaysSaid(topic, additions, statements) };
+  return { ...choice, ...topicWords(said, statements, house.locales, { language, patient }) };
 }
 
 /** What a plan may name, and what each kind of care asks for. */

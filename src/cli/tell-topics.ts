@@ -46,6 +46,7 @@ function linesOf(sheet: TopicSheet, words: Words): string[] {
     words("for", sheet.species.join(", ")),
     ...needs,
     ...sheet.oftenCourse.map((line) => words("usual", line)),
+    ...(sheet.doubtful.length > 0 ? [words("doubtful", sheet.doubtful.join(", "))] : []),
     ...(sheet.oftenUntil ? [words("until", sheet.oftenUntil)] : []),
     ...parts.flatMap((part) => {
       const said = sheet.said.filter(({ of }) => of === part);

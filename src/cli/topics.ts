@@ -6,7 +6,7 @@ Without a name: one line a topic, what a plan calls it, which animals it is for,
 its name. With --json each line is {id, species, name}.
 
 With a name: what the topic asks of a plan, and every sentence it puts before an owner,
-as staff would read it. Sites, bandages and the animal add more to a real page.
+as staff would read it. The site, the bandage and the animal add more to a real page.
 
 Examples:
   hearthsheet topics

@@ -3,9 +3,13 @@ import type { Topic } from "./topic.js";
 
 /**
  * A kind of care as whoever fills in a plan must know it: what it asks for, its visits on published days (usualCourse), the
- * course it often has (oftenCourse, for a clinician to take or change), and what its collar often waits for.
+ * course it often has (oftenCourse, for a clinician to take or change), what its collar often waits for, and the animals it may
+ * not suit (doubtful).
  */
-export type TopicChoice = Pick<Topic, "id" | "species" | "sex" | "site" | "bandage" | "course" | "collar"> & {
+export type TopicChoice = Pick<
+  Topic,
+  "id" | "species" | "sex" | "site" | "bandage" | "course" | "collar" | "doubtful"
+> & {
   usualCourse: string[];
   oftenCourse: string[];
   oftenUntil: string | null;
@@ -21,8 +25,8 @@ export type Choices = {
 };
 
 export const choicesOf = ({ care, visits }: Tables): Choices => ({
-  topics: care.topics.map(({ id, species, sex, site, bandage, course, collar, visits: kinds, ...often }) => ({
-    ...{ id, species, sex, site, bandage, course, collar },
+  topics: care.topics.map(({ id, species, sex, site, bandage, course, collar, doubtful, visits: kinds, ...often }) => ({
+    ...{ id, species, sex, site, bandage, course, collar, doubtful },
     usualCourse: kinds.flatMap((id) => usualLine(id, visits)),
     oftenCourse: often.usualCourse,
     oftenUntil: often.usualUntil ?? null,

@@ -23,3 +23,12 @@ it("tells the course it often has, until when its collar often stays on, and whe
     "The drain care ends when we have taken out the drain and the hole has closed.",
   ]);
 });
+
+it("says what every page of the topic says, the gravest signs first, and whom the care may not suit", () => {
+  const lump = house && topicSheet(house, "mass-removal", "en", "Rex");
+  const signs = lump?.said.filter(({ of }) => ["now", "today", "visit"].includes(of)) ?? [];
+  expect(signs.map(({ of }) => of)).toEqual(signs.map(({ of }) => of).toSorted((a, b) => order(a) - order(b)));
+  expect(signs.map(({ text }) => text)).toContain("Rex falls and cannot get up, or will not wake up.");
+  expect(house && topicSheet(house, "abscess-home-care", "en", "Rex")?.doubtful).toEqual(["diabetic", "young"]);
+});
+const order = (urgency: string) => ["now", "today", "visit"].indexOf(urgency);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { computeCare } from "#compute/signs/care.js";
 import { stops } from "#problems/problem.js";
+import { alwaysSaid } from "#tables/always-said.js";
+import { idsOf } from "#tables/statements.js";
 import type { Topic } from "#tables/topic.js";
 import { care, ids, planWith, seen, tables, told } from "./help.js";
 
@@ -39,6 +41,22 @@ describe.each(animals)("a $sex $species", (animal) => {
       expect(new Set(value.signs.map(({ urgency }) => urgency))).toEqual(new Set(["now", "today", "visit"]));
     },
   );
+
+  it("what its sheet says of a topic is on every page of it, or a stronger word for it", () => {
+    for (const topic of fitting(animal)) {
+      const { value } = computeCare(planWith([lineOf(topic)], animal.written), tables);
+      if (!value) throw new Error(topic.id);
+      const page = new Set([
+        ...(["steps", "normal", "signs", "avoid", "supplies", "ends"] as const).flatMap((list) => ids(value[list])),
+        ...value.care.flatMap(({ done }) => ids(done)),
+      ]);
+      const stronger = tables.stronger.filter(({ said }) => page.has(said)).flatMap(({ needless }) => needless);
+      const sheet = alwaysSaid(topic, tables.additions, tables.statements);
+      const missing = idsOf(sheet).filter((id) => !page.has(id) && !stronger.includes(id));
+      expect([topic.id, missing]).toEqual([topic.id, []]);
+      expect([topic.id, idsOf(sheet).filter((id) => id === "signs.collapse")]).toEqual([topic.id, ["signs.collapse"]]);
+    }
+  });
 
   it("every two topics: nothing twice, nothing needless, no contradiction untold, told with both places", () => {
     const topics = fitting(animal);
