@@ -81,6 +81,18 @@ describe("one care with another", () => {
     });
   });
 
+  it("tells what the care says against what the animal is once, and where the plan says that", () => {
+    const patient = "species: cat, sex: female, conditions: [diabetic]";
+    const plan = planWith(["topic: feeding-tube, site: left neck", "topic: anaesthesia-recovery"], patient);
+    const found = computeCare(plan, tables).problems.filter(({ code }) => code === "care-contradicts");
+    expect(found.map(({ values }) => values)).toEqual([
+      {
+        ...{ one: "first meal", oneTopic: "anaesthesia-recovery", oneAt: "plan.yaml:9:14" },
+        ...{ other: "diabetic meals", otherTopic: "diabetic" },
+      },
+    ]);
+  });
+
   it("leaves a compress alone that is on the other side, or elsewhere", () => {
     expect(told([open, "topic: abscess-home-care, site: right flank"])).toEqual([]);
     expect(told([open, "topic: abscess-home-care, site: tail base"])).toEqual([]);

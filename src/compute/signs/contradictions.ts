@@ -5,7 +5,7 @@ import { idsOf } from "#tables/statements.js";
 import type { Saying } from "./sayings.js";
 import type { SettledCare } from "./settle-care.js";
 
-/** Pairs of statements an owner cannot both follow, each told once for two lines of care, at the later of them. */
+/** Pairs of statements an owner cannot both follow, each told once for the two that say them, at the later of them. */
 export function contradictions(sayings: readonly Saying[], conflicts: readonly Conflict[]): Problem[] {
   const found = conflicts.flatMap((conflict) =>
     sayings.flatMap((a) => sayings.flatMap((b) => contradiction(a, b, conflict))),
@@ -20,12 +20,12 @@ function contradiction(a: Saying, b: Saying, { one, other, where }: Conflict): P
   const otherSaid = other.find((id) => idsOf(b.says).includes(id));
   if (!oneSaid || !otherSaid) return [];
   return [
-    problem("care-contradicts", b.from, {
+    problem("care-contradicts", b.by.at, {
       one: readable(oneSaid),
-      oneTopic: a.care.topic.id,
-      oneAt: placeText(a.from),
+      oneTopic: a.by.name,
+      oneAt: placeText(a.by.at),
       other: readable(otherSaid),
-      otherTopic: b.care.topic.id,
+      otherTopic: b.by.name,
     }),
   ];
 }
