@@ -1,23 +1,30 @@
 import type { Day } from "#compute/facts.js";
 import type { Block, Cell, Inline } from "#handout/handout.js";
+import type { Voice } from "#locale/voice.js";
 import { placeText } from "#problems/place.js";
 import { type Page, plainOn } from "../page.js";
 
-/** So many days stand side by side on a sheet of paper, beside what is asked of each. */
+/** So many days stand side by side on a sheet of paper, beside what is asked of each; at most. */
 const daysAcross = 7;
 
 const text = (words: string): Inline => ({ kind: "text", text: words });
 const start = (...inlines: Inline[]): Cell => ({ inlines, align: "start" });
 const center = (...inlines: Inline[]): Cell => ({ inlines, align: "center" });
 
-/** The log to fill in: a row a question, a column a day, a table for each week. */
+/** The log to fill in: a row a question, a column a day, in as few tables as hold it, each of about as many days. */
 export function homeLogOn(page: Page): Block[] {
   const { days } = page.view.log;
-  const weeks = Array.from({ length: Math.ceil(days.length / daysAcross) }, (_, week) =>
-    days.slice(week * daysAcross, (week + 1) * daysAcross),
-  );
-  return weeks.map((week) => tableOf(page, week));
+  const tables = Math.ceil(days.length / daysAcross);
+  const across = Math.ceil(days.length / tables);
+  const parts = Array.from({ length: tables }, (_, part) => days.slice(part * across, (part + 1) * across));
+  return parts.map((part) => tableOf(page, part));
 }
+
+/** A narrow head breaks between the day of the week and the date, and nowhere else. */
+const dayInTwo = (voice: Voice, day: Day): string => {
+  const date = voice.shortDate(day);
+  return voice.shortDay(day).replace(date, date.replaceAll(" ", "\u00a0"));
+};
 
 function tableOf(page: Page, days: readonly Day[]): Block {
   const { voice, view } = page;
@@ -29,7 +36,7 @@ function tableOf(page: Page, days: readonly Day[]): Block {
     caption: [text(first === last ? words("caption-day", { day: first }) : words("caption", { first, last }))],
     head: [
       start(text(words("head"))),
-      ...days.map((day) => center({ kind: "when", iso: day, text: voice.shortDay(day), from })),
+      ...days.map((day) => center({ kind: "when", iso: day, text: dayInTwo(voice, day), from })),
     ],
     rows: view.log.rows.map(({ id, write }) => {
       const question = words(`row.${id}`);

@@ -1,0 +1,34 @@
+import { expect, it } from "vitest";
+import type { Facts } from "#compute/facts.js";
+import { blocksIn } from "#handout/walk.js";
+import { dog } from "./fixture.js";
+import { composed } from "./shipped.js";
+
+/** The columns of each table of the log of so many days. */
+function columns(count: number): string[][] {
+  const days = Array.from({ length: count }, (_, n) => `2026-03-${String(n + 2).padStart(2, "0")}`);
+  const facts: Facts = { ...dog, log: { ...dog.log, days } };
+  const log = composed(facts, "en").value?.sections.find(({ id }) => id === "log");
+  return [...blocksIn({ sections: log ? [log] : [] })].flatMap((block) =>
+    block.kind === "table"
+      ? [block.head.slice(1).map(({ inlines: [head] }) => (head?.kind === "when" ? `${head.iso} ${head.text}` : ""))]
+      : [],
+  );
+}
+
+it.each([
+  [1, [1]],
+  [7, [7]],
+  [8, [4, 4]],
+  [14, [7, 7]],
+  [15, [5, 5, 5]],
+  [16, [6, 6, 4]],
+])("a log of %i days stands in tables of %j days, each day once and in order", (count, sizes) => {
+  const tables = columns(count);
+  expect(tables.map(({ length }) => length)).toEqual(sizes);
+  const days = tables.flat().map((head) => head.slice(0, 10));
+  expect(days).toEqual([...new Set(days)].sort());
+});
+
+it("a date in a narrow head is never broken", () =>
+  expect(columns(2)).toEqual([["2026-03-02 Mon, Mar\u00a02", "2026-03-03 Tue, Mar\u00a03"]]));
