@@ -5,6 +5,9 @@ import { type Problem, problem } from "#problems/problem.js";
 /** Deeper than any plan; a file that nests further is not one. */
 const deepest = 12;
 
+/** Half of a pair of UTF-16 units, which an escape can hold and no file, code or font can (Unicode 16.0, D75 to D77). */
+const broken = /\p{Surrogate}/u;
+
 export type Written = { data: unknown; places: Places; problems: Problem[] };
 
 /**
@@ -50,12 +53,15 @@ export function readYaml(file: string, text: string, prefix = ""): Written {
         const name = isScalar(key) ? String(key.value) : "";
         const keyPlace = placeOfNode(key as Node);
         if (entries.has(name)) problems.push(problem("field-twice", keyPlace, { field: name }));
+        if (broken.test(name)) problems.push(problem("character-broken", keyPlace, {}));
         entries.set(name, value === null ? "" : visit(value, inside(name), depth + 1));
         places[`${inside(name)}/`] = keyPlace;
       }
       return Object.fromEntries(entries);
     }
-    return isScalar(node) ? String(node.value ?? "") : "";
+    const words = isScalar(node) ? String(node.value ?? "") : "";
+    if (broken.test(words)) problems.push(problem("character-broken", at, {}));
+    return words;
   };
 
   const syntax = (error: YAMLError) =>

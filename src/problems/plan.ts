@@ -6,6 +6,7 @@ type Nothing = Record<never, never>;
 export const planKinds = {
   "yaml-syntax": stop<{ detail: string }>(),
   "alias-not-allowed": stop<Nothing>(),
+  "character-broken": stop<Nothing>(),
   "nested-too-deep": stop<{ limit: number }>(),
   "field-missing": stop<{ field: string }>(),
   "field-unknown": stop<{ field: string; near: readonly string[]; known: readonly string[] }>(),

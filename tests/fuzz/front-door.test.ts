@@ -214,6 +214,8 @@ describe("is shut, in good time and in words, to", () => {
       "twenty thousand lines of course",
       text.replace(/course:/, `course:\n${"      - recheck day 3\n".repeat(20_000)}    old:`),
     ],
+    ["half a character", name('"\\ud83d"')],
+    ["half a character in a field's name", `${text}\n"\\udc3e": x\n`],
     ["a tag", "--- !!js/function 'x'\n"],
     ["two documents", `${text}\n---\n${text}`],
     ["UTF-16", `\ufeff${[...text].join("\0")}`],

@@ -124,6 +124,8 @@ describe("any bytes at all", () => {
   it("does not follow aliases or deep nesting", () => {
     expect(codes(bytes("a: &x [1]\nb: *x\n"))).toContain("alias-not-allowed");
     expect(codes(bytes(`${"[".repeat(60)}${"]".repeat(60)}`))).toContain("nested-too-deep");
+    expect(codes(bytes('reason: "\\ud83d"'))).toContain("character-broken");
+    expect(codes(bytes('reason: "\\ud83d\\udc3e"'))).not.toContain("character-broken");
   });
 
   it("never throws, and always has a problem or a plan", () => {

@@ -66,6 +66,15 @@ nav ul { list-style: none; margin: 0; padding: 0; columns: 8rem 2; column-gap: 1
 nav li { margin: 0; break-inside: avoid; }
 nav a { display: block; padding-block: .45rem; }
 
+/* A small screen at night: the number to ring stands on it without a touch. */
+@media (max-width: 30rem) {
+  body { padding-block-start: .75rem; }
+  .letterhead { margin-block-end: .5em; }
+  header { margin-block-end: 1rem; }
+  h1 { font-size: 1.45rem; }
+  header + section.urgent { margin-block-start: 1rem; }
+}
+
 .aside {
   position: absolute; inline-size: 1px; block-size: 1px; margin: -1px; overflow: hidden;
   clip-path: inset(50%); white-space: nowrap;
