@@ -17,6 +17,12 @@ process.exitCode ??= code;
 
 /** One line, and nothing out of a plan: an error's own words may hold a name. */
 function fail(error: unknown): void {
+  if (error instanceof BrokenHouse) {
+    process.stderr.write(
+      `hearthsheet: files of its own are damaged (${error.message}).\n  = Install it again. Nothing was written.\n`,
+    );
+    process.exit(2);
+  }
   const debug = process.env["HEARTHSHEET_DEBUG"] && error instanceof Error;
   process.stderr.write(
     debug
@@ -27,7 +33,6 @@ function fail(error: unknown): void {
 }
 
 function kindOf(error: unknown): string {
-  if (error instanceof BrokenHouse) return error.message;
   if (!(error instanceof Error)) return typeof error;
   return "code" in error ? `${error.name} ${error.code}` : error.name;
 }

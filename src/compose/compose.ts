@@ -5,6 +5,7 @@ import type { Locales } from "#locale/locales.js";
 import type { ClinicReview } from "#locale/status/kinds.js";
 import { stateOf } from "#locale/status/status.js";
 import { speak, type Voice } from "#locale/voice.js";
+import { MissingWords } from "#locale/words.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import { eventsOf } from "./events.js";
 import { frameOf } from "./frame.js";
@@ -13,7 +14,7 @@ import { letterOf } from "./letter.js";
 import { liveOn } from "./live.js";
 import { readMarkdown } from "./markdown.js";
 import { messagesOn } from "./messages.js";
-import { newPage } from "./page.js";
+import { missingOn, newPage, type Page } from "./page.js";
 import { sectionsOf } from "./sections.js";
 import type { Document, Templates } from "./templates.js";
 import { viewOf } from "./view.js";
@@ -46,7 +47,7 @@ export const choiceOf = (facts: Facts, { language, locales }: ComposeOptions): C
 
 /** The same in a voice that is at hand. */
 export function composeIn(voice: Voice, choice: Choice, facts: Facts, options: ComposeOptions): Outcome<Handout> {
-  const { language, document = "handout", staffToo = false, templates, locales, reviews = [] } = options;
+  const { language, document = "handout" } = options;
   const problems: Problem[] = [];
   const told = new Set<string>();
   const report = (found: Problem) => {
@@ -62,17 +63,34 @@ export function composeIn(voice: Voice, choice: Choice, facts: Facts, options: C
 
   if (document === "estimate" && !facts.estimate) report(problem("estimate-missing", page.plan, {}));
 
-  const english = speak(locales, "en", facts.country).say;
+  const value = orMissing(page, () => handoutOn(page, choice, document, options));
+  return { value: stops(problems) ? null : value, problems };
+}
+
+/** Null where words are missing that no sentence of a template stands for: that is reported. */
+function orMissing<T>(page: Page, make: () => T): T | null {
+  try {
+    return make();
+  } catch (error) {
+    if (!(error instanceof MissingWords)) throw error;
+    page.report(missingOn(page, error));
+    return null;
+  }
+}
+
+function handoutOn(page: Page, choice: Choice, document: Document, options: ComposeOptions): Handout {
+  const { staffToo = false, templates, locales, reviews = [] } = options;
+  const { view, voice, report } = page;
+  const english = speak(locales, "en", view.country).say;
   const state = stateOf(locales, voice.language, reviews);
   const sections = sectionsOf(readMarkdown(templates.markdownOf(page, document)), page.holes);
   const whole =
     document === "handout"
       ? { events: eventsOf(page), live: liveOn(page), messages: messagesOn(page), labels: labelsOn(page, templates) }
       : { events: [] };
-  const staff = speak(locales, facts.clinic.staffLanguage, facts.country);
+  const staff = speak(locales, view.clinic.staffLanguage, view.country);
   const staffPage = staffToo && staff.language !== voice.language ? newPage(page.view, staff, report) : null;
   const letter = letterOf(page, staffPage, templates);
   const unreviewed = state === "unreviewed";
-  const handout: Handout = { ...frameOf(page, choice, english, document, unreviewed), sections, ...whole, letter };
-  return { value: stops(problems) ? null : handout, problems };
+  return { ...frameOf(page, choice, english, document, unreviewed), sections, ...whole, letter };
 }

@@ -74,12 +74,13 @@ function worded(page: Page, make: () => string): string {
     return make();
   } catch (error) {
     if (!(error instanceof MissingWords)) throw error;
-    const { key, language, value } = error;
-    page.report(
-      value === null
-        ? problem("words-missing", page.plan, { key, language })
-        : problem("words-value-missing", page.plan, { key, value, language }),
-    );
-    return `⟦${key}⟧`;
+    page.report(missingOn(page, error));
+    return `⟦${error.key}⟧`;
   }
 }
+
+/** Words that a language does not have, or that lack a value, as a problem. */
+export const missingOn = (page: Page, { key, language, value }: MissingWords): Problem =>
+  value === null
+    ? problem("words-missing", page.plan, { key, language })
+    : problem("words-value-missing", page.plan, { key, value, language });
