@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { leftOf } from "../../src/compute/doses/left.js";
+import { doses, planWith, q, type Written } from "./help.js";
+
+const now = "2026-03-05T12:00";
+
+/** What an earlier paper began, told anew three days later: what goes home, what is over, and what is asked. */
+function later(written: Written) {
+  const started = { ...written, started: "2026-03-02T20:00" };
+  const [medicine] = doses([started]).value?.medicines ?? [];
+  const planned = planWith([started]).medicines[0];
+  if (!medicine || !planned) throw new Error(JSON.stringify(doses([started]).problems));
+  const at = () => ({ file: "plan.yaml", line: 1, column: 1, length: 1 });
+  const { value, problems } = leftOf(medicine, { planned, at } as unknown as Parameters<typeof leftOf>[1], now);
+  return { dispense: value?.dispense, codes: problems.map(({ code }) => code) };
+}
+
+const tablets: Written = { name: "carprofen", tablet: q("100 mg"), give: q("1 tablet") };
+const drops: Written = { name: "ofloxacin", drops: "0.3 %", give: q("1 drop"), route: "left eye" as never };
+
+describe("what is in the house at a revision", () => {
+  it("of tablets by the clock: what went home less what was due, or what was counted", () => {
+    // 14 went home, for 08:00 and 20:00 from the 3rd to the 9th; five were due by noon of the 5th.
+    expect(later(tablets)).toEqual({ dispense: q("9 tablets"), codes: [] });
+    expect(later({ ...tablets, left: q("3 tablets") })).toEqual({
+      dispense: q("3 tablets"),
+      codes: ["medicine-runs-out"],
+    });
+  });
+
+  it("of drops: the bottle, however many drops are to come, counted or not", () => {
+    expect(later(drops)).toEqual({ dispense: q("1 bottle" as never), codes: [] });
+    expect(later({ ...drops, left: q("1 bottle" as never) })).toEqual({ dispense: q("1 bottle" as never), codes: [] });
+  });
+
+  it("of what is given as needed: what went home, until somebody counts", () => {
+    const asNeeded: Written = { ...tablets, "as needed": "at most 2 a day" };
+    expect(later(asNeeded).dispense).toEqual(doses([asNeeded]).value?.medicines[0]?.dispense);
+    expect(later({ ...asNeeded, left: q("2 tablets") })).toEqual({ dispense: q("2 tablets"), codes: [] });
+  });
+});
