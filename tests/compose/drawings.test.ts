@@ -34,7 +34,8 @@ function factsWith(species: Species, bandage: string, site = "flank", side: "lef
 const drawn = ["wound-place", "bandage-watch", "warm-compress", "breaths", "collar-fit"];
 const figuresOf = (facts: Facts, language = "en"): Figure[] =>
   [...blocksIn(composed(facts, language).value ?? expect.fail())].filter((block) => block.kind === "figure");
-const figure = (facts: Facts, id: string) => figuresOf(facts).find((one) => one.id === id) ?? expect.fail(id);
+const figure = (facts: Facts, id: string, language = "en") =>
+  figuresOf(facts, language).find((one) => one.id === id) ?? expect.fail(id);
 
 const numbersIn = (path: string) => (path.match(/-?\d+(\.\d+)?/g) ?? []).map(Number);
 /** The box of a path of absolute M, L, C and Z: all its points, those that bend a curve too, lie no further out. */
@@ -53,6 +54,24 @@ function labelBox({ text, x, y, size, align }: Label): Box {
   const left = align === "start" ? x : align === "center" ? x - width / 2 : x - width;
   return { left, right: left + width, top: y - 0.75 * size, bottom: y + 0.25 * size };
 }
+
+it.each(languages)(
+  "the words of a short course and of a long one in %s lie in its strip, and on no mark or other words",
+  (language) => {
+    for (const last of ["2026-03-05", "2026-03-16"]) {
+      const visits = dog.course.visits.filter(({ latest }) => latest <= last);
+      const strip = figure({ ...dog, course: { ...dog.course, visits } }, "course-strip", language);
+      const labels = strip.labels.map(labelBox);
+      for (const [n, one] of labels.entries()) {
+        expect([strip.labels[n]?.text, one.left >= 0 && one.right <= strip.width]).toEqual([
+          strip.labels[n]?.text,
+          true,
+        ]);
+        for (const other of labels.slice(n + 1)) expect(apart(one, other)).toBe(true);
+      }
+    }
+  },
+);
 
 describe.each(languages)("the words of the drawings in %s", (language) => {
   it("tell each drawing, lie in its box and on no other words", () => {

@@ -7,6 +7,8 @@ import { type Page, plainOn } from "../page.js";
 import { circle, house } from "./shapes.js";
 
 const cell = 46;
+/** The words under the first day may be wider than its cell. */
+const edge = 10;
 const rowHeight = 68;
 /** Two weeks and a day: a course of 14 days with the day of discharge. */
 const mostInRow = 15;
@@ -28,7 +30,7 @@ export function courseStripOn(page: Page): Figure | null {
   const rows = Math.ceil(days.length / mostInRow);
   const perRow = Math.ceil(days.length / rows);
   const used = markOrder.filter((mark) => days.some((day) => firstMark(marks, day) === mark));
-  const width = Math.max(perRow, 10) * cell;
+  const width = 2 * edge + Math.max(perRow, 10) * cell;
   const legend = legendOf(page, used, rows * rowHeight, width);
   return {
     kind: "figure",
@@ -51,7 +53,7 @@ const firstMark = (marks: Map<Day, Mark[]>, day: Day): Mark | undefined =>
 
 type Point = { x: number; y: number };
 const middleOf = (index: number, perRow: number): Point => ({
-  x: (index % perRow) * cell + cell / 2,
+  x: edge + (index % perRow) * cell + cell / 2,
   y: Math.floor(index / perRow) * rowHeight + 34,
 });
 
@@ -72,10 +74,12 @@ function labelsOf({ voice }: Page, day: Day, { x, y }: Point, beginsRow: boolean
 
 const labelSize = 14;
 const legendRow = 28;
-const legendAcross = 2;
+/** From so many days in a row on, the words of two marks have room side by side. */
+const wide = 14;
 
-/** The words of the marks in two columns, under the days. */
+/** The words of the marks under the days, in two columns where there is room for them. */
 function legendOf(page: Page, used: Mark[], top: number, width: number) {
+  const legendAcross = width >= wide * cell ? 2 : 1;
   const at = (index: number): Point => ({
     x: (index % legendAcross) * (width / legendAcross) + cell / 2,
     y: top + Math.floor(index / legendAcross) * legendRow + 16,
