@@ -14,5 +14,15 @@ export function medicineNameOn(page: Page, medicine: Medicine): Fragment {
   return sayOn(page, "handout:medicines.name-label", { own: fragment, label: medicine.name });
 }
 
+/** Its name and, of what goes into an eye or an ear, which: "Ofloxacin (left eye)". For places that do not say how it is given. */
+export const placedNameOn = (page: Page, medicine: Medicine): string =>
+  ownNameOn(page, medicine) + sideOn(page, medicine);
+
+/** " (left eye)"; nothing where no side is said. */
+export const sideOn = (page: Page, { route }: Medicine): string =>
+  sided.test(route) ? ` (${plainOn(page, `handout:medicines.where.${route}`)})` : "";
+
+const sided = /^(?:left|right|both) /;
+
 /** Letters and digits alone: a hyphen, a space or a capital makes no other name. */
 const simple = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");

@@ -175,6 +175,7 @@ export type Medicine = {
   strength: Amount | null;
   /** What the plan has only words for: "0.3 %". */
   onBox: string | null;
+  /** "mouth", "left eye", "both ears": `give` goes into each of both. */
   route: string;
   give: Amount;
   /** What give really holds, after rounding to what can be given; percentOff from the ordered dose, with its sign. */

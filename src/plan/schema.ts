@@ -99,6 +99,21 @@ const notGiven = scalar(
   (text) => (text === "not given" ? text : { fault: "time-unreadable", values: { given: text } }),
 );
 
+/** Where a medicine goes; for an ear or an eye, which. */
+const routes = [
+  "mouth",
+  "ear",
+  "left ear",
+  "right ear",
+  "both ears",
+  "eye",
+  "left eye",
+  "right eye",
+  "both eyes",
+  "skin",
+  "under the skin",
+] as const;
+
 /** How a medicine goes on after its first days, in a taper or after a loading dose. */
 const nextStep = z.strictObject({ dose: ordered.optional(), give: give.optional(), every: words, for: days });
 
@@ -115,7 +130,7 @@ const medicine = z.strictObject({
   insulin: insulin.optional(),
   splits: z.enum(["whole", "halves", "quarters"]).optional().describe("Into what the tablet may be cut"),
   syringe: syringe.optional().describe("0.1 mL; of insulin, U-40 or U-100"),
-  route: z.enum(["mouth", "ear", "eye", "skin", "under the skin"]).default("mouth"),
+  route: z.enum(routes).default("mouth"),
   dose: ordered.optional(),
   give: give.optional(),
   every: words.describe("12 h, 24 h, once a day, twice a day, every other day"),

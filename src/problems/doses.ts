@@ -32,6 +32,8 @@ export const doseKinds = {
   "dose-not-borne-out": ask<Of & { numbers: string; context: string }>("medicine", "numbers"),
   "syringe-unlikely": ask<Of & { given: string; syringe: string; context: string }>("medicine", "syringe"),
   "strength-unlisted": ask<Of & { strength: string; known: readonly string[]; source: string }>("medicine", "strength"),
+  "eye-or-ear-not-said": ask<Of & { context: string }>("medicine"),
+  "route-doubtful": ask<Of & { context: string }>("medicine"),
 
   // How often and for how long.
   "every-unreadable": stop<{ given: string }>(),

@@ -21,7 +21,7 @@ const written = example
   .replace("    last given: 08:30\n", "    last given: 08:30\n    expires: 2027-05-31\n")
   .replace(
     "  - name: carprofen",
-    "  - { name: x, drops: 0.3 %, route: eye, give: 1 drop, every: 12 h, for: 5 days, last given: not given }\n  - name: carprofen",
+    "  - { name: x, drops: 0.3 %, route: left eye, give: 1 drop, every: 12 h, for: 5 days, last given: not given }\n  - name: carprofen",
   );
 
 type Wanted = RegExp | Record<(typeof languages)[number], RegExp>;

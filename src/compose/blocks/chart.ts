@@ -1,7 +1,7 @@
 import type { Chart, Dose } from "#compute/facts.js";
 import type { Block, Cell, Inline } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
-import { ownNameOn } from "../medicine-name.js";
+import { placedNameOn } from "../medicine-name.js";
 import { type Page, plainOn } from "../page.js";
 
 const cell = (inlines: Inline[], align: Cell["align"] = "center"): Cell => ({ inlines, align });
@@ -12,7 +12,7 @@ export function chartOn(page: Page, chart: Chart): Block {
   const { voice, view } = page;
   const nameOf = (id: string) => {
     const medicine = view.medicines.find((one) => one.id === id);
-    return medicine ? ownNameOn(page, medicine) : id;
+    return medicine ? placedNameOn(page, medicine) : id;
   };
   return {
     kind: "table",

@@ -2,7 +2,7 @@ import { addDays, eachDayOfInterval, format, parseISO } from "date-fns";
 import type { Medicine } from "#compute/facts.js";
 import type { Block, Cell, Inline } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
-import { ownNameOn } from "../medicine-name.js";
+import { placedNameOn } from "../medicine-name.js";
 import { type Page, plainOn } from "../page.js";
 
 /** A fortnight; at each visit a new paper brings a new one. */
@@ -15,7 +15,7 @@ export function neededLogOn(page: Page, medicine: Medicine): Block | null {
   const { view, voice } = page;
   const most = medicine.asNeededMost;
   if (most === null) return null;
-  const name = ownNameOn(page, medicine);
+  const name = placedNameOn(page, medicine);
   const start = parseISO(view.discharged.slice(0, 10));
   const days = medicine.steps.reduce((sum, step) => sum + step.days, 0);
   const end = addDays(start, Math.min(days, mostDays) - 1);

@@ -6,6 +6,7 @@ import { formOf } from "./form.js";
 import { labelProblems, limitProblems } from "./limits/limits.js";
 import type { Form } from "./made-up.js";
 import { manyAtOnce, unlikelySyringe, unlistedStrength, veryManyDays } from "./plausible.js";
+import { routeProblems } from "./route.js";
 import { type Step, stepsOf } from "./steps.js";
 
 /** How much of a medicine is given, how often and for how long. most: a day, of one given only as needed; else null. */
@@ -18,7 +19,7 @@ export function courseOf(asked: Asked, row: MedicineRow | null): Outcome<Course>
   const { value: steps, problems: unstepped } = stepsOf(asked, form);
   const listed = row ? [...labelProblems(row, asked, form), ...unlistedStrength(asked, form, row)] : [];
   const { value: most, problems: needed } = asNeeded(asked, steps);
-  const problems = [...listed, ...unstepped, ...needed];
+  const problems = [...routeProblems(asked), ...listed, ...unstepped, ...needed];
   if (!steps || stops(needed)) return { value: null, problems };
   return { value: { form, steps, most }, problems: [...problems, ...checks(asked, form, steps, row, most !== null)] };
 }

@@ -2,6 +2,7 @@ import { type Problem, problem } from "#problems/problem.js";
 import type { MedicineRow, Regimen } from "#tables/medicines.js";
 import type { Asked } from "../asked.js";
 import type { Form } from "../made-up.js";
+import { routeOf } from "../route.js";
 import { ageUnknown, animalOutside } from "./animal.js";
 import { courseOutside, courseShort } from "./course.js";
 import { doseOutside } from "./dose.js";
@@ -34,7 +35,7 @@ function rulesFor(row: MedicineRow, { species, planned, months: age }: Asked, { 
   const all = row.regimens.filter(
     ({ species: of, route, forms, strengths, months }) =>
       of.includes(species) &&
-      route.includes(planned.route) &&
+      route.includes(routeOf(planned)) &&
       (forms?.includes(kind) ?? true) &&
       (strengths?.includes(strength?.value ?? "") ?? true) &&
       // A rule for the young holds only where the animal is known to be young.
