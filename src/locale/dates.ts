@@ -29,6 +29,8 @@ export function datesOf(tag: string) {
     wholeDay: (day: string) => written(wholeDay, instant(day)),
     /** "Tue, Mar 3" */
     shortDay: (day: string) => written(shortWeekdayAndDay, instant(day)),
+    /** The same for a narrow column: it breaks between the day of the week and the date, and nowhere else. */
+    dayInTwo: (day: string) => inTwo(shortWeekdayAndDay.formatToParts(instant(day))),
     /** "March 3" */
     monthDay: (day: string) => written(monthAndDay, instant(day)),
     /** "Mar 3" */
@@ -48,6 +50,15 @@ export function datesOf(tag: string) {
     weekStart: firstDayOfWeek(tag),
   };
 }
+
+/** Only what stands between the day of the week and the date keeps its space. */
+const inTwo = (parts: Intl.DateTimeFormatPart[]): string =>
+  parts
+    .map(({ type, value }, i) => {
+      const between = type === "literal" && [i - 1, i + 1].some((beside) => parts[beside]?.type === "weekday");
+      return between ? plainSpaces(value) : plainSpaces(value).replaceAll(" ", "\u00a0");
+    })
+    .join("");
 
 /** Node 20 has weekInfo as a property, later ones as a method; the library types know neither. */
 function firstDayOfWeek(tag: string): number {

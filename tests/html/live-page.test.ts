@@ -91,6 +91,20 @@ test("the top tells what counts now, and moves on while the page is open", async
   await page.context().close();
 });
 
+test("what came next when it was made gives way to what comes next now, but not on paper or where the day is not known", async () => {
+  const shown = async (now: string, media: "screen" | "print") => {
+    const { page } = await onDevice(now);
+    await page.emulateMedia({ media });
+    const visible = await page.locator("#next").isVisible();
+    await page.context().close();
+    return visible;
+  };
+  expect(await shown("2026-03-04T08:00:00Z", "screen")).toBe(false);
+  expect(await shown("2026-03-18T08:00:00Z", "screen")).toBe(false);
+  expect(await shown("2026-03-04T08:00:00Z", "print")).toBe(true);
+  expect(await shown("2026-02-28T08:00:00Z", "screen")).toBe(true);
+});
+
 test("ticks stay on the device, for their case and revision, and a step is new each day", async () => {
   const { page, said } = await onDevice("2026-03-03T14:30:00Z");
   const [dose, step, own] = ["today 08:00 · amox 1", "Look at the bandage.", "3 March, 8 AM"];

@@ -77,3 +77,17 @@ it.each(["Pacific/Kiritimati", "America/Los_Angeles", "Africa/Cairo"])("the host
   expect(dates.day("2026-03-03")).toBe("Tuesday, March 3");
   expect(dates.time("00:15")).toBe("12:15 AM");
 });
+
+// The parts and their order are those of Intl; a space that may break is written " ", one that may not "\u00a0".
+it.each([
+  ["en-US", "Tue, Mar\u00a03"],
+  ["en-GB", "Tue 3\u00a0Mar"],
+  ["es-US", "mar, 3\u00a0de\u00a0mar"],
+  ["de-DE", "Di., 3.\u00a0März"],
+  ["fr-FR", "mar. 3\u00a0mars"],
+  ["pt-BR", "ter., 3\u00a0de\u00a0mar."],
+  ["vi-VN", "Thứ\u00a03, 3\u00a0thg\u00a03"],
+  ["zh-CN", "3月3日周二"],
+])("a day in a narrow column breaks once in %s", (tag, words) =>
+  expect(datesOf(tag).dayInTwo("2026-03-03")).toBe(words),
+);

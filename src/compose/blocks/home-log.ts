@@ -1,6 +1,5 @@
 import type { Day } from "#compute/facts.js";
 import type { Block, Cell, Inline } from "#handout/handout.js";
-import type { Voice } from "#locale/voice.js";
 import { placeText } from "#problems/place.js";
 import { type Page, plainOn } from "../page.js";
 
@@ -20,12 +19,6 @@ export function homeLogOn(page: Page): Block[] {
   return parts.map((part) => tableOf(page, part));
 }
 
-/** A narrow head breaks between the day of the week and the date, and nowhere else. */
-const dayInTwo = (voice: Voice, day: Day): string => {
-  const date = voice.shortDate(day);
-  return voice.shortDay(day).replace(date, date.replaceAll(" ", "\u00a0"));
-};
-
 function tableOf(page: Page, days: readonly Day[]): Block {
   const { voice, view } = page;
   const from = placeText(page.plan);
@@ -36,7 +29,7 @@ function tableOf(page: Page, days: readonly Day[]): Block {
     caption: [text(first === last ? words("caption-day", { day: first }) : words("caption", { first, last }))],
     head: [
       start(text(words("head"))),
-      ...days.map((day) => center({ kind: "when", iso: day, text: dayInTwo(voice, day), from })),
+      ...days.map((day) => center({ kind: "when", iso: day, text: voice.dayInTwo(day), from })),
     ],
     rows: view.log.rows.map(({ id, write }) => {
       const question = words(`row.${id}`);

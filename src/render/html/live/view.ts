@@ -2,8 +2,9 @@ import type { Live, Ring } from "#handout/live.js";
 import { dosesDue, dosesNext, stepsAt, type Told, visitNext } from "./due.js";
 import { openAt } from "./open.js";
 
-/** All that the top of the page says at one moment; lists may be empty. */
+/** All that the top of the page says at one moment; lists may be empty. knows: it says what comes next, if anything does. */
 export type Now = {
+  knows: boolean;
   said: string;
   ring: Ring[];
   over: string;
@@ -18,11 +19,13 @@ export type Now = {
 export function nowAt(live: Live, now: string, ticked: (id: string) => boolean): Now {
   const { said, ring } = openAt(live, now);
   const day = now.slice(0, 10);
-  const nothing = { said, ring, over: "", due: [], asked: [], next: [], visit: null, steps: { title: "", list: [] } };
+  const steps = { title: "", list: [] };
+  const nothing = { knows: false, said, ring, over: "", due: [], asked: [], next: [], visit: null, steps };
   if (day < live.known.from) return nothing;
-  if (day > live.lastDay) return { ...nothing, over: live.words.over };
+  if (day > live.lastDay) return { ...nothing, knows: true, over: live.words.over };
   const part = stepsAt(live, now);
   return {
+    knows: true,
     said,
     ring,
     over: "",

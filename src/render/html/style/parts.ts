@@ -28,6 +28,7 @@ button, .button {
 }
 .now h3 { margin-block: 1.3em .3em; }
 .now h3 + .body { margin-block-end: .3em; }
+@media screen { .knows ~ #next { display: none; } }
 
 ul, ol { padding-inline-start: 1.3em; }
 li { margin-block-end: .55em; }

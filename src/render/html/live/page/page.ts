@@ -31,6 +31,8 @@ function start(live: Live & { zone: string }, main: HTMLElement): void {
       ? (document.activeElement as HTMLElement).dataset["tick"]
       : undefined;
     top.replaceChildren(...panel(live.words, now, box));
+    // What came next when the page was made gives way to what comes next now.
+    top.classList.toggle("knows", now.knows);
     restore(main, ticks, clock.slice(0, 10));
     boxesIn(top)
       .find((input) => input.dataset["tick"] === focus)

@@ -1,0 +1,18 @@
+import { expect, it } from "vitest";
+import type { Inline } from "#handout/handout.js";
+import { blocksIn } from "#handout/walk.js";
+import { compose } from "#index.js";
+import { cases, factsOf, house, whole } from "./examples.js";
+
+const bold = (inlines: readonly Inline[]) =>
+  inlines.flatMap((one) => (one.kind === "text" && one.strong ? one.text : []));
+
+it.each(cases)("a heading of %s stands by itself, and at the end of no other line", (name) => {
+  const handout = whole(compose(factsOf(name), house, { language: "en" }));
+  const section = handout.sections.filter(({ id }) => id === "medicines");
+  const blocks = [...blocksIn({ sections: section })];
+  const headings = blocks.flatMap((block) => (block.kind === "paragraph" ? bold(block.inlines) : []));
+  expect(headings).toContain("Good to know");
+  for (const block of blocks)
+    if (block.kind === "list") for (const item of block.items) expect(bold(item.inlines)).not.toContain("Good to know");
+});
