@@ -17,11 +17,12 @@ export function inParts<S extends { about?: string }>(statements: readonly S[]):
   );
 }
 
-function chunks<S>(statements: readonly S[], about: string | null): Part<S>[] {
-  const count = Math.ceil(statements.length / mostTogether);
-  const size = Math.ceil(statements.length / count);
-  return Array.from({ length: count }, (_, i) => ({
-    about: i === 0 ? about : "more",
-    statements: statements.slice(i * size, (i + 1) * size),
-  }));
+const chunks = <S>(statements: readonly S[], about: string | null): Part<S>[] =>
+  evenly(statements, mostTogether).map((part, i) => ({ about: i === 0 ? about : "more", statements: part }));
+
+/** A list in as few parts of at most so many as hold it, each about as long as the others. */
+export function evenly<T>(all: readonly T[], most: number): T[][] {
+  const count = Math.ceil(all.length / most);
+  const size = Math.ceil(all.length / count);
+  return Array.from({ length: count }, (_, i) => all.slice(i * size, (i + 1) * size));
 }

@@ -6,16 +6,13 @@ import { speak } from "#locale/voice.js";
 const lists = { before: ["done", "steps"], after: ["normal", "avoid", "supplies", "ends"] } as const;
 type List = (typeof lists.before)[number] | (typeof lists.after)[number];
 
-/** A topic, as its table has it: the statements it names by their ids. */
+/** A topic, and what is said of it, by the ids of the statements. */
 type Topic = {
   id: string;
-  signs: readonly { id: string; urgency?: string | null | undefined }[];
+  signs: readonly { id: string; urgency: string }[];
   source: string;
 } & Record<List, readonly string[]>;
-type Statements = Record<
-  List | "signs",
-  readonly { id: string; values: Record<string, string | Amount>; urgency?: string | null | undefined }[]
->;
+type Statements = Record<List | "signs", readonly { id: string; values: Record<string, string | Amount> }[]>;
 
 /** Every sentence that a topic puts before an owner. of: the list it stands in; of a sign, its urgency. */
 export type TopicWords = { name: string; said: { of: string; text: string }[]; source: string };
@@ -39,10 +36,7 @@ export function topicWords(
     return voice.say(`statements:${list}.${id}`, values).replaceAll("**", "");
   };
   const listed = (list: List) => topic[list].map((id) => ({ of: list as string, text: word(list, id) }));
-  const signs = topic.signs.map(({ id, urgency }) => ({
-    of: urgency ?? statements.signs.find((row) => row.id === id)?.urgency ?? "today",
-    text: word("signs", id),
-  }));
+  const signs = topic.signs.map(({ id, urgency }) => ({ of: urgency, text: word("signs", id) }));
   return {
     name: voice.say(`topics:${topic.id}.name`),
     said: [...lists.before.flatMap(listed), ...signs, ...lists.after.flatMap(listed)],

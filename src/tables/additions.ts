@@ -25,4 +25,8 @@ const when = z.strictObject({
 /** What is said besides the topic's own statements, for a site, a bandage or an animal. */
 export const additionSchema = says.extend({ id: slug, when, source });
 
+/** Whether one of the words wanted is among those held; where none is wanted, always. */
+export const meets = <T>(wanted: readonly T[] | undefined, held: readonly T[] | null | undefined): boolean =>
+  !wanted || wanted.some((one) => held?.includes(one));
+
 export type Addition = z.output<typeof additionSchema>;

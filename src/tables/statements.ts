@@ -14,7 +14,13 @@ const statement = z.strictObject({
 });
 
 const part = z.enum(["morning", "midday", "evening", "bedtime", "any"]);
-const urgency = z.enum(["now", "today", "visit"]);
+/** How soon a sign asks for something, the gravest first. */
+export const urgencies = ["now", "today", "visit"] as const;
+const urgency = z.enum(urgencies);
+
+/** The gravest of what is said of one sign; unsaid, it is the gravest there is. */
+export const gravest = (said: readonly (typeof urgencies)[number][]): (typeof urgencies)[number] =>
+  urgencies.find((one) => said.includes(one)) ?? "now";
 
 const rows = <T extends z.ZodType<{ id: string }>>(row: T) =>
   z.array(row).superRefine((all, context) => {

@@ -5,6 +5,7 @@ import { layout } from "#render/pdf/layout.js";
 import type { Mark, PlacedPiece } from "#render/pdf/piece.js";
 import { colours, sheetOf } from "#render/pdf/sheet.js";
 import type { Tag } from "#render/pdf/tag.js";
+import { contrast } from "../contrast.js";
 import { everyNode } from "../handouts/every-node.js";
 import { paperDog } from "../handouts/paper-dog.js";
 import { randomHandout } from "../handouts/paper-random.js";
@@ -239,19 +240,10 @@ test("a box to tick is at least 4 mm wide", () => {
           expect(mark.box.width).toBeGreaterThanOrEqual((4 / 25.4) * 72);
 });
 
-/** WCAG 2.2, relative luminance and contrast ratio. */
-const contrast = (colour: string): number => {
-  const channel = (at: number) => {
-    const value = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
-    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
-  };
-  return 1.05 / (0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5) + 0.05);
-};
-
 test("words have 4.5:1 against the paper (WCAG 2.2, 1.4.3) and rules 3:1 (1.4.11)", () => {
   for (const colour of ["ink", "quiet", "accent"] as const)
-    expect(contrast(colours[colour])).toBeGreaterThanOrEqual(4.5);
-  expect(contrast(colours.hairline)).toBeGreaterThanOrEqual(3);
+    expect(contrast(colours[colour], "#ffffff")).toBeGreaterThanOrEqual(4.5);
+  expect(contrast(colours.hairline, "#ffffff")).toBeGreaterThanOrEqual(3);
 });
 
 test.each(cuts.filter(({ large }) => !large))(

@@ -3,19 +3,8 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
 import { blocksIn, linesOf, wordsOf } from "#handout/walk.js";
-import {
-  compose,
-  compute,
-  editPlan,
-  type Facts,
-  type House,
-  mergeVisit,
-  openHouse,
-  type Plan,
-  readPlan,
-  revise,
-} from "../../src/index.js";
-import { shippedFiles } from "../../src/io/shipped.js";
+import { compose, compute, editPlan, type Facts, mergeVisit, type Plan, readPlan, revise } from "../../src/index.js";
+import { house } from "../examples/examples.js";
 
 const home = fileURLToPath(new URL("../../examples/", import.meta.url));
 const source = (file: string, text = readFileSync(home + file, "utf8")) => ({
@@ -24,12 +13,8 @@ const source = (file: string, text = readFileSync(home + file, "utf8")) => ({
 });
 const others = { clinic: source("clinic.yaml"), prices: source("prices.yaml") };
 
-let house: House;
 let before: { plan: Plan; facts: Facts; bytes: Uint8Array };
-beforeAll(async () => {
-  const opened = openHouse(await shippedFiles()).value;
-  if (!opened) throw new Error("what ships is broken");
-  house = opened;
+beforeAll(() => {
   before = read(source("dog-cheek-abscess/plan.yaml"), []);
 });
 

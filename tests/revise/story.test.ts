@@ -9,29 +9,23 @@ import {
   compute,
   editPlan,
   type Facts,
-  type House,
   mergeVisit,
-  openHouse,
   type Plan,
   readPlan,
   render,
   revise,
 } from "../../src/index.js";
-import { shippedFiles } from "../../src/io/shipped.js";
+import { house } from "../examples/examples.js";
 import { visits } from "./wound.js";
 
 const home = fileURLToPath(new URL("../../examples/", import.meta.url));
 const source = (file: string) => ({ file, bytes: new Uint8Array(readFileSync(home + file)) });
 const bytes = (text: string) => new TextEncoder().encode(text);
 
-let house: House;
 const plans: Plan[] = [];
 const told: Facts[] = [];
 
-beforeAll(async () => {
-  const opened = openHouse(await shippedFiles()).value;
-  if (!opened) throw new Error("what ships is broken");
-  house = opened;
+beforeAll(() => {
   const others = { clinic: source("clinic.yaml"), ...pricesOf() };
   let plan = source("dog-cheek-abscess/plan.yaml");
   const read = () => {

@@ -1,18 +1,12 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { beforeAll, expect, it } from "vitest";
-import { compute, type House, mergeVisit, openHouse, readPlan, revise } from "../../src/index.js";
-import { shippedFiles } from "../../src/io/shipped.js";
+import { expect, it } from "vitest";
+import { compute, mergeVisit, readPlan, revise } from "../../src/index.js";
+import { house } from "../examples/examples.js";
 
 const home = fileURLToPath(new URL("../../examples/", import.meta.url));
 const text = (file: string) => readFileSync(home + file, "utf8");
 const source = (file: string, content: string) => ({ file, bytes: new TextEncoder().encode(content) });
-let house: House;
-beforeAll(async () => {
-  const opened = openHouse(await shippedFiles()).value;
-  if (!opened) throw new Error("what ships is broken");
-  house = opened;
-});
 
 /** What revising the dog's plan by an entry asks; more: lines put into the plan. */
 function asked(entered: Record<string, unknown>, more = ""): string[] {

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { homeLog } from "#compute/home-log.js";
+import { noCourse } from "../costs/help.js";
 import { care, ids, tables, told, wordsOf } from "./help.js";
 
 const cat = "species: cat, sex: neutered male";
@@ -35,16 +36,8 @@ describe("an animal that is fed by a tube", () => {
     expect(said.filter((id) => never.includes(id))).toEqual([]);
     expect(said).toContain("signs.tube-missed");
     const { steps } = care(tube("neck"), cat);
-    const course = {
-      visits: [],
-      trips: { fewest: 0, likely: 0, most: 0 },
-      purposes: [],
-      ends: null,
-      first: null,
-      closed: [],
-    };
     const log = homeLog(
-      { discharged: "2026-03-02T16:30", statements: steps, medicines: [], course, collar: null },
+      { discharged: "2026-03-02T16:30", statements: steps, medicines: [], course: noCourse, collar: null },
       tables.log,
     );
     expect(ids(log.rows)).not.toContain("ate");

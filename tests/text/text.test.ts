@@ -1,7 +1,7 @@
 import bidiFactory, { type Bidi } from "bidi-js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { Handout, Inline } from "#handout/handout.js";
+import type { Handout, Inline, Section } from "#handout/handout.js";
 import { renderText } from "#render/text/text.js";
 import { wrap } from "#render/text/wrap.js";
 import { everyNode } from "../handouts/every-node.js";
@@ -9,19 +9,11 @@ import { latinWords, randomHandout } from "../handouts/random.js";
 
 const bidi = (bidiFactory as unknown as () => Bidi)();
 const text = (words: string): Inline => ({ kind: "text", text: words });
-const saying = (...inlines: Inline[]): Handout => ({
+const holding = (...blocks: Section["blocks"]): Handout => ({
   ...everyNode,
-  sections: [
-    {
-      kind: "section",
-      id: "one",
-      level: 2,
-      weight: "plain",
-      title: [text("One")],
-      blocks: [{ kind: "paragraph", role: "body", inlines }],
-    },
-  ],
+  sections: [{ kind: "section", id: "one", level: 2, weight: "plain", title: [text("One")], blocks }],
 });
+const saying = (...inlines: Inline[]): Handout => holding({ kind: "paragraph", role: "body", inlines });
 
 // Columns of a terminal or mail program: CJK and emoji take two (Unicode East Asian Width, W and F).
 const columns = (line: string): number =>
@@ -101,30 +93,16 @@ test("a form to fill in is a row of boxes after each question, each beside its d
   const cell = (...inlines: Inline[]) => ({ inlines, align: "center" as const });
   const tick: Inline = { kind: "tick", label: "" };
   const days = ["Mon, Mar 2", "Tue, Mar 3", "Wed, Mar 4", "Thu, Mar 5"];
-  const form: Handout = {
-    ...everyNode,
-    sections: [
-      {
-        kind: "section",
-        id: "one",
-        level: 2,
-        weight: "plain",
-        title: [text("One")],
-        blocks: [
-          {
-            kind: "table",
-            caption: [text("Log")],
-            head: [text("Each day"), ...days.map(text)].map((one) => cell(one)),
-            rows: [
-              [cell(text("Ate as usual")), ...days.map(() => cell(tick))],
-              [cell(text("Breaths")), ...days.map(() => cell())],
-            ],
-            foot: [],
-          },
-        ],
-      },
+  const form = holding({
+    kind: "table",
+    caption: [text("Log")],
+    head: [text("Each day"), ...days.map(text)].map((one) => cell(one)),
+    rows: [
+      [cell(text("Ate as usual")), ...days.map(() => cell(tick))],
+      [cell(text("Breaths")), ...days.map(() => cell())],
     ],
-  };
+    foot: [],
+  });
   expect(renderText(form)).toContain(`Log
 - Ate as usual
   [ ] Mon, Mar 2; [ ] Tue, Mar 3; [ ] Wed, Mar 4; [ ] Thu, Mar 5

@@ -2,6 +2,7 @@ import type { Day } from "#compute/facts.js";
 import type { Block, Cell, Inline } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
 import { type Page, plainOn } from "../page.js";
+import { evenly } from "../parts.js";
 
 /** So many days stand side by side on a sheet of paper, beside what is asked of each; at most. */
 const daysAcross = 7;
@@ -11,13 +12,8 @@ const start = (...inlines: Inline[]): Cell => ({ inlines, align: "start" });
 const center = (...inlines: Inline[]): Cell => ({ inlines, align: "center" });
 
 /** The log to fill in: a row a question, a column a day, in as few tables as hold it, each of about as many days. */
-export function homeLogOn(page: Page): Block[] {
-  const { days } = page.view.log;
-  const tables = Math.ceil(days.length / daysAcross);
-  const across = Math.ceil(days.length / tables);
-  const parts = Array.from({ length: tables }, (_, part) => days.slice(part * across, (part + 1) * across));
-  return parts.map((part) => tableOf(page, part));
-}
+export const homeLogOn = (page: Page): Block[] =>
+  evenly(page.view.log.days, daysAcross).map((days) => tableOf(page, days));
 
 function tableOf(page: Page, days: readonly Day[]): Block {
   const { voice, view } = page;

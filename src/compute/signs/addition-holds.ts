@@ -1,5 +1,5 @@
 import type { Plan } from "#plan/plan.js";
-import type { Addition } from "#tables/additions.js";
+import { type Addition, meets } from "#tables/additions.js";
 import type { SettledCare } from "./settle-care.js";
 import { sexOf } from "./sex-of.js";
 
@@ -24,6 +24,3 @@ export function additionHolds(
     !(when.animalNot && meets(when.animalNot, is))
   );
 }
-
-const meets = <T>(wanted: readonly T[] | undefined, held: readonly T[] | null | undefined) =>
-  !wanted || wanted.some((one) => held?.includes(one));

@@ -1,5 +1,5 @@
-import type { List, StatementRow, Statements } from "#tables/statements.js";
-import type { Sign, Statement, Step, Urgency } from "../facts.js";
+import { gravest, type List, type StatementRow, type Statements, urgencies } from "#tables/statements.js";
+import type { Sign, Statement, Step } from "../facts.js";
 import type { Saying } from "./sayings.js";
 
 type Said = Exclude<List, "collar">;
@@ -23,11 +23,8 @@ export function mergeSigns(sayings: readonly Saying[], { signs }: Statements): S
     const urgency = gravest([row.urgency, ...said.flatMap(({ urgency }) => urgency ?? [])]);
     return statement ? [{ ...statement, urgency }] : [];
   });
-  return ranks.flatMap((rank) => all.filter(({ urgency }) => urgency === rank));
+  return urgencies.flatMap((one) => all.filter(({ urgency }) => urgency === one));
 }
-
-const ranks = ["now", "today", "visit"] as const;
-const gravest = (said: readonly Urgency[]) => ranks.find((rank) => said.includes(rank)) ?? "now";
 
 function merged(list: Said, row: StatementRow, sayings: readonly Saying[]): Statement | null {
   const by = sayings.filter(({ says }) => idsIn(says, list).includes(row.id));
