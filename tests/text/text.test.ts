@@ -111,12 +111,17 @@ test("a form to fill in is a row of boxes after each question, each beside its d
 `);
 });
 
-test("lines break where Unicode lets them: no Chinese line begins with a comma, no word is cut at a hyphen (UAX #14, LB13)", () => {
+test("lines break where Unicode lets them: no line of Chinese or Korean begins with a comma, no word is cut at a hyphen (UAX #14, LB13)", () => {
   for (let before = 0; before < 12; before++) {
     const chinese = wrap(`${"一".repeat(before)}${"如果戴着不能吃或不能喝，也请打电话。".repeat(8)}`);
     for (const line of chinese.split("\n")) {
       expect(columns(line)).toBeLessThanOrEqual(72);
       expect(line).not.toMatch(/^[，。]/u);
+    }
+    const korean = wrap(`${"가".repeat(before)}${"붕대가 젖었습니까? 전화하십시오, 기다리지 마십시오. ".repeat(8)}`);
+    for (const line of korean.split("\n")) {
+      expect(columns(line)).toBeLessThanOrEqual(72);
+      expect(line).not.toMatch(/^[?,.]/u);
     }
     const english = wrap(`${"x".repeat(50 + before)} amoxicillin-clavulanate`);
     expect(english).toContain("amoxicillin-clavulanate");
