@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     globalSetup: "tests/build-dist.ts",
+    setupFiles: "tests/seed.ts",
     testTimeout: 120_000,
     hookTimeout: 180_000,
     maxWorkers: 2,

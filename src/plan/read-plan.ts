@@ -31,5 +31,7 @@ export function readPlan(sources: Sources, { today }: { today: string }): Outcom
     ...checkClock(value),
     ...checkAllowed(value),
   ];
-  return { value, problems: [...problems, ...checked] };
+  // Where the zone is not known no time can be told: there is nothing further to look at.
+  const timeless = checked.some(({ code }) => code === "zone-unknown");
+  return { value: timeless ? null : value, problems: [...problems, ...checked] };
 }

@@ -74,7 +74,8 @@ const byteMutation = fc.tuple(
 
 describe("the front door", () => {
   it("bytes that were changed anywhere", async () => {
-    let built = 0;
+    // The door is not simply shut: what nobody changed is built.
+    expect(await open({})).toBe("package");
     await fc.assert(
       fc.asyncProperty(byteMutation, async ([{ door, bytes }, changes]) => {
         let now = Buffer.from(bytes);
@@ -84,12 +85,10 @@ describe("the front door", () => {
           const rest = how === "twice" ? start : start + length;
           now = Buffer.concat([now.subarray(0, start), middle, now.subarray(rest)]);
         }
-        if ((await open({ [door]: now })) === "package") built += 1;
+        await open({ [door]: now });
       }),
       { numRuns: runs },
     );
-    // Some changes fall on remarks and words: the door is not simply shut.
-    expect(built).toBeGreaterThan(0);
   });
 
   it("any bytes at all", async () => {

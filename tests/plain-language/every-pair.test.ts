@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { blocksIn, flat, linesOf, sectionsIn, wordsOf } from "#handout/walk.js";
 import { compose, compute, type Handout } from "#index.js";
@@ -49,9 +50,9 @@ const pairs: Pair[] = (["dog", "cat"] as const)
     );
   });
 
-/** A different few each time; all of them with HEARTHSHEET_PAIRS=all, which takes some minutes. */
+/** A few, others with another HEARTHSHEET_SEED; all of them with HEARTHSHEET_PAIRS=all, which takes some minutes. */
 const few = 24;
-const start = Math.floor(Math.random() * pairs.length);
+const [start = 0] = fc.sample(fc.nat(pairs.length - 1), 1);
 const step = Math.floor(pairs.length / few);
 const chosen =
   process.env["HEARTHSHEET_PAIRS"] === "all"
