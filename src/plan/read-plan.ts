@@ -13,7 +13,7 @@ import { planSchema } from "./schema.js";
 
 /**
  * Reads a plan, its clinic profile and its price list (YAML or JSON, UTF-8, up to 1 MiB each) and checks each on its own.
- * today: "2026-03-04", the day it is read. All problems are told at once; there is a plan only where none stops it.
+ * today: "2026-03-04", the day it is read. All problems are told at once; there is none where it cannot be reckoned with.
  */
 export function readPlan(sources: Sources, { today }: { today: string }): Outcome<Plan> {
   const plan = readText(sources.plan, "");
