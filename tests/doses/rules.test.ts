@@ -353,6 +353,26 @@ describe("what must not meet", () => {
     expect(codes([carprofen], { takes: ["meloxicam until 2026-02-23"] })).toEqual([]);
     expect(codes([carprofen], { takes: ["levothyroxine"] })).toEqual([]);
   });
+
+  // Carprofen goes home on 2026-03-02: data sheets of mavacoxib (a month) and enflicoxib (two weeks), 2015 AAHA/AAFP guidelines (aspirin, ten days).
+  test.each([
+    ["mavacoxib", "2026-01-31", "2026-01-30"],
+    ["enflicoxib", "2026-02-17", "2026-02-16"],
+    ["aspirin", "2026-02-21", "2026-02-20"],
+  ])("waits for a %s that stays long", (other, tooLate, longAgo) => {
+    expect(codes([carprofen], { takes: [`${other} until ${tooLate}`] })).toEqual(["too-soon-after"]);
+    expect(codes([carprofen], { takes: [`${other} until ${longAgo}`] })).toEqual([]);
+  });
+
+  // Cote, Clinical Veterinary Advisor, 4th ed, p. 1281: fentanyl and amitraz are on its list; WikiVet: six weeks after fluoxetine.
+  test("keeps medicines that raise serotonin apart", () => {
+    const tramadol: Written = { ...carprofen, name: "tramadol", tablet: q("50 mg"), dose: q("4 mg/kg"), every: "8 h" };
+    const of = (takes: string) => codes([tramadol], { takes: [takes] }).filter((code) => /never|soon/.test(code));
+    expect(of("fentanyl")).toEqual(["never-together"]);
+    expect(of("amitraz")).toEqual(["never-together"]);
+    expect(of("fluoxetine until 2026-01-20")).toEqual(["too-soon-after"]);
+    expect(of("fluoxetine until 2026-01-19")).toEqual([]);
+  });
 });
 
 describe("allergies", () => {

@@ -43,11 +43,12 @@ function meetsTaken({ asked, rows }: Named, text: string, plan: Plan, table: rea
   return [problem("too-soon-after", asked.at("name"), values)];
 }
 
-/** The rule that keeps two apart, whichever of them it stands with. */
+/** The rule that keeps two apart: the one with the first that waits longest after the other, else the one with the other. */
 function ruleBetween(some: readonly MedicineRow[], others: readonly MedicineRow[]) {
-  const rules = (of: readonly MedicineRow[], against: readonly MedicineRow[]) => {
+  const longest = (of: readonly MedicineRow[], against: readonly MedicineRow[]) => {
     const families = new Set(against.flatMap(({ id, groups }) => [id, ...groups.map((group) => group.id)]));
-    return of.flatMap(({ notWith }) => notWith).filter(({ id }) => families.has(id));
+    const rules = of.flatMap(({ notWith }) => notWith).filter(({ id }) => families.has(id));
+    return rules.toSorted((one, two) => (two.days ?? 0) - (one.days ?? 0))[0];
   };
-  return [...rules(some, others), ...rules(others, some)][0];
+  return longest(some, others) ?? longest(others, some);
 }
