@@ -1,7 +1,7 @@
 import { type Browser, chromium } from "playwright-core";
 
-/** Debian's own browser, with everything off that could ask the network for something. */
-export const openBrowser = (): Promise<Browser> =>
+/** Debian's own browser, with everything off that could ask the network for something. more: what else it is told. */
+export const openBrowser = (more: string[] = []): Promise<Browser> =>
   chromium.launch({
     executablePath: "/usr/bin/chromium",
     args: [
@@ -13,5 +13,6 @@ export const openBrowser = (): Promise<Browser> =>
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
+      ...more,
     ],
   });
