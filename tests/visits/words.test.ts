@@ -42,6 +42,7 @@ describe("the table of visits", () => {
     // Cote, Clinical Veterinary Advisor, 4th ed, p. 3223.
     expect(facts.find(({ id }) => id === "drain-removal")?.usual).toEqual({ from: 3, to: 5 });
     expect(facts.find(({ id }) => id === "suture-removal")?.usual).toEqual({ from: 10, to: 14 });
-    for (const { source } of facts) expect(source).toMatch(/^(Cote|from memory: |common practice, no source$)/);
+    for (const { source } of facts)
+      expect(source).toMatch(/^(Cote|chapter 75, "Primary Wound Closure"|common practice, no source$)/);
   });
 });
