@@ -173,6 +173,8 @@ export const viewShapes = {
     last: "LocalTime",
     expires: "Day",
     dispense: "Amount",
+    holds: "Amount",
+    onceOpened: "Amount",
     leftOver: "Amount",
     statements: ["Statement"],
     cautions: ["Statement"],

@@ -195,7 +195,12 @@ export type Medicine = {
   last: LocalTime | null;
   /** The last day it may be used, where the plan says it. */
   expires: Day | null;
+  /** What goes home: tablets, millilitres, or bottles, tubes and vials of what nobody counts out. */
   dispense: Amount;
+  /** What one bottle, tube or vial holds, where the plan says it. */
+  holds: Amount | null;
+  /** How long it may be used once it is opened, in days, where the plan says it. */
+  onceOpened: Amount | null;
   leftOver: Amount;
   /** Words on effects, stopping, handling and storage, from the tables. */
   statements: Statement[];

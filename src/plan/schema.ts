@@ -58,32 +58,40 @@ const ordered = quantity(
   "100 mg",
 );
 
+const given = {
+  tablet: "tablet",
+  tablets: "tablet",
+  capsule: "capsule",
+  capsules: "capsule",
+  mL: "mL",
+  ml: "mL",
+  drop: "drop",
+  drops: "drop",
+  spray: "spray",
+  sprays: "spray",
+  patch: "patch",
+  patches: "patch",
+  application: "application",
+  applications: "application",
+  cm: "cm",
+  in: "in",
+  unit: "unit",
+  units: "unit",
+} as const;
+
 /** What is put in the animal each time. */
-const give = quantity(
-  "What to give",
-  {
-    tablet: "tablet",
-    tablets: "tablet",
-    capsule: "capsule",
-    capsules: "capsule",
-    mL: "mL",
-    ml: "mL",
-    drop: "drop",
-    drops: "drop",
-    spray: "spray",
-    sprays: "spray",
-    patch: "patch",
-    patches: "patch",
-    application: "application",
-    applications: "application",
-    cm: "cm",
-    in: "in",
-    unit: "unit",
-    units: "unit",
-  },
-  "0.5 tablet",
-  "1.2 mL",
+const give = quantity("What to give", given, "0.5 tablet", "1.2 mL");
+
+/** How much of it is in the house: counted in what is given, or in what it comes in where nobody counts that. */
+const inHouse = quantity(
+  "How much of it",
+  { ...given, bottle: "bottle", bottles: "bottle", tube: "tube", tubes: "tube", vial: "vial", vials: "vial" },
+  "14 tablets",
+  "2 bottles",
 );
+
+/** What a bottle or a vial holds, or a tube. */
+const holds = quantity("What it holds", { mL: "mL", ml: "mL", g: "g" }, "5 mL", "3.5 g");
 
 const solid = quantity("Strength", { mg: "mg", IU: "IU" }, "375 mg");
 const fluid = quantity("Strength", { "mg/mL": "mg/mL", "mg/ml": "mg/mL", "IU/mL": "IU/mL" }, "50 mg/mL");
@@ -137,7 +145,11 @@ const medicine = z.strictObject({
   "as needed": words.optional().describe("at most 3 a day"),
   for: days.optional(),
   next: z.array(nextStep).max(6).default([]).describe("The steps of a taper: give, every and for, one after the other"),
-  dispense: give.optional().describe("How much goes home, if not worked out"),
+  until: day.optional().describe("The day of the last dose, held against for"),
+  dispense: inHouse.optional().describe("How much goes home, if not worked out: 14 tablets, 2 bottles"),
+  container: holds.optional().describe("What one bottle, tube or vial holds: 5 mL, 3.5 g"),
+  "drops per mL": whole.optional().describe("What the dropper makes of a millilitre; 20 unless said"),
+  "once opened": days.optional().describe("How long it may be used once it is opened or mixed"),
   "last given": z
     .union([notGiven, clock, localTime])
     .optional()
@@ -146,7 +158,7 @@ const medicine = z.strictObject({
   food: z.enum(["with", "without", "either"]).optional(),
   why: told.optional().describe("What it is for, in the owner's words"),
   started: localTime.optional().describe("In a revision: when the paper that began it was handed out"),
-  left: give.optional().describe("In a revision: how much of it is in the house, counted"),
+  left: inHouse.optional().describe("In a revision: how much of it is in the house, counted"),
   expires: day.optional().describe("The last day it may be used"),
   missed: told.optional().describe("What to do after a missed dose, if not to ring you"),
 });

@@ -30,6 +30,7 @@ export const doseKinds = {
   ),
   "many-at-once": ask<Of & { given: string; most: string }>("medicine", "given"),
   "dose-not-borne-out": ask<Of & { numbers: string; context: string }>("medicine", "numbers"),
+  "days-not-borne-out": ask<Of & { days: string }>("medicine", "days"),
   "syringe-unlikely": ask<Of & { given: string; syringe: string; context: string }>("medicine", "syringe"),
   "strength-unlisted": ask<Of & { strength: string; known: readonly string[]; source: string }>("medicine", "strength"),
   "eye-or-ear-not-said": ask<Of & { context: string }>("medicine"),
@@ -47,7 +48,18 @@ export const doseKinds = {
   "label-lacks": note<{ medicines: readonly string[]; context: string; source: string }>(),
   "dispensed-too-little": stop<Of & { given: string; needed: string }>(),
   "dispensed-too-much": ask<Of & { given: string; needed: string }>("medicine", "given"),
-  "dispensed-in-other-unit": stop<Of & { given: string; context: string }>(),
+  "dispensed-in-other-unit": stop<Of & { given: string; unit: string; context: string }>(),
+  "days-and-until-differ": stop<Of & { until: { day: string }; last: { day: string } }>(),
+
+  // Bottles, tubes and vials.
+  "container-not-said": note<Of & { needed: string; context: string }>(),
+  "container-in-other-unit": stop<Of & { given: string }>(),
+  "container-unlikely": ask<Of & { given: string; least: number; most: number }>("medicine", "given"),
+  "containers-many": ask<Of & { needed: string; most: number }>("medicine", "needed"),
+  "drops-unlikely": ask<Of & { drops: number; least: number; most: number }>("medicine", "drops"),
+  "opened-too-short": ask<Of & { open: number; days: number }>("medicine", "open"),
+  "opened-very-long": ask<Of & { days: number; most: number }>("medicine", "days"),
+  "left-not-believable": ask<Of & { left: string; expected: string }>("medicine", "left"),
 
   // The owner's clock.
   "last-given-missing": ask<Of>("medicine"),

@@ -95,6 +95,8 @@ function medicine(
     ...rest,
     substance: base.id,
     onBox: null,
+    holds: null,
+    onceOpened: null,
     cautions: [],
     called: base.id,
     steps: [

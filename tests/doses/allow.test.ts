@@ -40,7 +40,7 @@ describe("a reason for a dose over the limit", () => {
   });
 
   test("for one step of a taper lets no other through", () => {
-    const next = [{ dose: q("8 mg/kg"), every: "24 h", for: q("2 days") }];
+    const next = [{ dose: q("8 mg/kg"), every: "24 h", for: q("4 days") }];
     expect(open([{ ...carprofen, next }], over("carprofen, 6 mg/kg"))).toEqual(["carprofen, 8 mg/kg"]);
   });
 });

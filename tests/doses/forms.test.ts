@@ -13,6 +13,7 @@ describe("insulin", () => {
     syringe: "U-40",
     route: "under the skin",
     give: { value: "2", unit: "unit" },
+    container: q("10 mL"),
     "last given": "08:00",
   };
 

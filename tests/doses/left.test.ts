@@ -29,8 +29,18 @@ describe("what is in the house at a revision", () => {
   });
 
   it("of drops: the bottle, however many drops are to come, counted or not", () => {
-    expect(later(drops)).toEqual({ dispense: q("1 bottle" as never), codes: [] });
-    expect(later({ ...drops, left: q("1 bottle" as never) })).toEqual({ dispense: q("1 bottle" as never), codes: [] });
+    expect(later(drops)).toEqual({ dispense: q("1 bottle"), codes: [] });
+    expect(later({ ...drops, left: q("1 bottle") })).toEqual({ dispense: q("1 bottle"), codes: [] });
+    expect(later({ ...drops, left: q("3 mL") })).toEqual({ dispense: undefined, codes: ["dispensed-in-other-unit"] });
+  });
+
+  it("is doubted where it is more than went home, or ten times off what should be there", () => {
+    const course = { ...tablets, for: q("21 days") } as Written;
+    expect(later({ ...course, left: q("37 tablets") }).codes).toEqual([]);
+    expect(later({ ...course, left: q("43 tablets") }).codes).toEqual(["left-not-believable"]);
+    const more = { ...tablets, for: q("3 days"), dispense: q("14 tablets") } as Written;
+    expect(later({ ...more, left: q("8 tablets") }).codes).toEqual([]);
+    expect(later({ ...more, left: q("90 tablets") }).codes).toEqual(["left-not-believable"]);
   });
 
   it("of what is given as needed: what went home, until somebody counts", () => {

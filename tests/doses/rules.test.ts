@@ -114,7 +114,7 @@ describe("what goes home", () => {
         "as needed": "at most 2 a day",
       },
     ]);
-    expect(problems.map(({ code }) => code)).toEqual(["medicine-unknown", "label-lacks"]);
+    expect(problems.map(({ code }) => code)).toEqual(["medicine-unknown", "label-lacks", "days-not-borne-out"]);
     expect(value?.chart).toBeNull();
     expect(value?.medicines[0]).toMatchObject({
       asNeededMost: 2,

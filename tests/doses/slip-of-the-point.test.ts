@@ -141,10 +141,10 @@ const read = (text: string) => {
   return { problems: [...plan.problems, ...(doses?.problems ?? [])], medicine: doses?.value?.medicines[0] ?? null };
 };
 
-/** What an owner would put into the animal, and how often; and how much they have, where that was written. */
+/** What an owner would put into the animal, how often and for how long; and how much they have, where that was written. */
 const asGiven = (medicine: Medicine | null, field: string) =>
   JSON.stringify([
-    medicine?.steps.map(({ give, everyHours }) => [give, everyHours]),
+    medicine?.steps.map(({ give, everyHours, days }) => [give, everyHours, days]),
     medicine?.asNeededMost,
     field === "dispense" ? medicine?.dispense : null,
   ]);

@@ -79,7 +79,14 @@ const problemsOf = (one: (typeof cases)[number], factor: number, as: "dose" | "g
   return doses([written(one, factor, as)], setting).problems;
 };
 /** What is said of the amount, and not of a label or of a made-up strength. */
-const beside = ["strength-unlisted", "not-labelled", "labelled-for", "days-under-limit", "medicine-unknown"];
+const beside = [
+  "strength-unlisted",
+  "not-labelled",
+  "labelled-for",
+  "days-under-limit",
+  "days-not-borne-out",
+  "medicine-unknown",
+];
 const aboutAmount = (problems: ReturnType<typeof problemsOf>) =>
   problems.map(({ code }) => code).filter((code) => !beside.includes(code));
 

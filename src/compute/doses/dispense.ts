@@ -1,24 +1,21 @@
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import type { Amount } from "../facts.js";
 import type { Asked } from "./asked.js";
+import { containerProblems, containersNeeded } from "./container.js";
 import { Exact, plain, told } from "./exact.js";
 import type { Form } from "./made-up.js";
 import { isStep } from "./round.js";
 import type { Step } from "./steps.js";
 
-/** What goes home and what is left of it after the last dose. */
-export type Dispensed = { dispense: Amount; leftOver: Amount };
-
-const containers: Partial<Record<Form["kind"], string>> = {
-  drops: "bottle",
-  ointment: "tube",
-  spray: "bottle",
-  insulin: "vial",
-};
+/**
+ * What goes home and what is left of it after the last dose. Nobody counts what is left in a bottle. holds: what one of them
+ * holds, where the plan says it.
+ */
+export type Dispensed = { dispense: Amount; leftOver: Amount; holds: Amount | null };
 
 /**
- * Whole tablets, capsules and millilitres for all doses; with "as needed" for the most that may be given. Drops,
- * ointments, sprays and insulin go home in one container, of which nobody counts what is left.
+ * Whole tablets, capsules and millilitres for all doses; with "as needed" for the most that may be given. Drops, ointments,
+ * sprays and insulin go home in as many bottles, tubes or vials as hold them.
  */
 export function dispensed(
   asked: Asked,
@@ -26,32 +23,46 @@ export function dispensed(
   steps: readonly Step[],
   mostADay: number | null,
 ): Outcome<Dispensed> {
-  const container = containers[form.kind];
-  if (container) {
-    const none = { value: "0", unit: container };
-    return { value: { dispense: { value: "1", unit: container }, leftOver: none }, problems: [] };
-  }
-  const needed = steps.reduce(
+  const unit = form.container ?? form.unit;
+  const given = inAll(steps, mostADay);
+  const days = steps.reduce((sum, step) => sum + step.days, 0);
+  const unkept = containerProblems(asked, form, given, days);
+  if (stops(unkept)) return { value: null, problems: unkept };
+  const needed = form.container ? containersNeeded(asked, form, given, days) : given;
+  const written = asked.planned.dispense;
+  const doubts = written ? doubtful(asked, written, needed, form) : [];
+  const home = written && !stops(doubts) ? new Exact(written.value) : needed.ceil();
+  const amount = (value: Exact) => ({ value: plain(value), unit });
+  const leftOver = form.container ? new Exact(0) : home.minus(needed);
+  const holds = asked.planned.container ?? null;
+  return { value: { dispense: amount(home), leftOver: amount(leftOver), holds }, problems: [...unkept, ...doubts] };
+}
+
+/** All that is given, in what is given. */
+const inAll = (steps: readonly Step[], mostADay: number | null): Exact =>
+  steps.reduce(
     (sum, { giving, count, days }) => sum.plus(giving.amount.times(mostADay === null ? count : mostADay * days)),
     new Exact(0),
   );
-  const written = asked.planned.dispense;
-  const problems = written ? doubtful(asked, written, needed, form) : [];
-  const given = written && !stops(problems) ? new Exact(written.value) : needed.ceil();
-  const amount = (value: Exact) => ({ value: plain(value), unit: form.unit });
-  return { value: { dispense: amount(given), leftOver: amount(given.minus(needed)) }, problems };
-}
 
 /** So many times what is needed is more likely a slip; a liquid goes home in the bottle it comes in. Common practice, no source. */
 const mostTimes = (unit: string) => (unit === "mL" ? 10 : 3);
 
-function doubtful({ planned, at }: Asked, written: Amount, needed: Exact, { unit, kind, step }: Form): Problem[] {
+function doubtful({ planned, at }: Asked, written: Amount, needed: Exact, form: Form): Problem[] {
+  const { kind, step } = form;
+  const unit = form.container ?? form.unit;
   const values = { medicine: planned.name, given: told(written) };
-  if (written.unit !== unit) return [problem("dispensed-in-other-unit", at("dispense"), { ...values, context: kind })];
-  if (unit !== "mL" && !isStep(new Exact(written.value), step)) {
-    const least = { ...values, step: `${plain(step)} ${unit}` };
-    return [problem("give-not-measurable", at("dispense"), least)];
-  }
+  if (written.unit !== unit)
+    return [
+      problem("dispensed-in-other-unit", at("dispense"), {
+        ...values,
+        unit,
+        context: form.container ? "container" : kind,
+      }),
+    ];
+  const least = form.container ? new Exact(1) : step;
+  if (unit !== "mL" && !isStep(new Exact(written.value), least))
+    return [problem("give-not-measurable", at("dispense"), { ...values, step: `${plain(least)} ${unit}` })];
   const needs = { ...values, needed: `${plain(needed)} ${unit}` };
   if (needed.gt(written.value)) return [problem("dispensed-too-little", at("dispense"), needs)];
   if (needed.times(mostTimes(unit)).gt(written.value)) return [];

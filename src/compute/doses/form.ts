@@ -35,13 +35,15 @@ function formsOf({ tablet, capsule, liquid, give, splits: cut, syringe, ...plann
     step,
     strength: holds,
     holds,
+    container: null,
   });
-  const counted = (kind: Form["kind"], unit: string, step = one): Form => ({
+  const counted = (kind: Form["kind"], unit: string, container: Form["container"], step = one): Form => ({
     kind,
     unit,
     step,
     strength: null,
     holds: null,
+    container,
   });
   const forms: Form[] = [];
   if (tablet) forms.push(solid("tablet", new Exact(splits[cut ?? "whole"]), tablet));
@@ -49,14 +51,15 @@ function formsOf({ tablet, capsule, liquid, give, splits: cut, syringe, ...plann
   if (liquid) {
     const holds = { value: liquid.value, unit: liquid.unit.replace("/mL", "") };
     const step = new Exact(typeof syringe === "object" ? syringe.value : usualGraduation);
-    forms.push({ kind: "liquid", unit: "mL", step, strength: liquid, holds });
+    forms.push({ kind: "liquid", unit: "mL", step, strength: liquid, holds, container: null });
   }
-  if (planned.drops) forms.push(counted("drops", "drop"));
-  if (planned.spray) forms.push(counted("spray", "spray"));
-  if (planned.patch) forms.push(counted("patch", "patch"));
+  if (planned.drops) forms.push(counted("drops", "drop", "bottle"));
+  if (planned.spray) forms.push(counted("spray", "spray", "bottle"));
+  if (planned.patch) forms.push(counted("patch", "patch", null));
   if (planned.ointment) {
     const ribbon = ribbons[give?.unit ?? ""];
-    forms.push(ribbon && give ? counted("ointment", give.unit, new Exact(ribbon)) : counted("ointment", "application"));
+    const [unit, step] = ribbon && give ? [give.unit, new Exact(ribbon)] : ["application", one];
+    forms.push(counted("ointment", unit, "tube", step));
   }
   return forms;
 }

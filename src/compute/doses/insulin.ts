@@ -22,5 +22,6 @@ export function insulinForm({ planned, at }: Asked, strength: Amount): Outcome<F
     return { value: null, problems: [problem("syringe-mismatch", at("syringe"), values)] };
   }
   const holds = { value: "1", unit: "IU" };
-  return { value: { kind: "insulin", unit: "unit", step: new Exact(step), strength, holds }, problems: [] };
+  const form: Form = { kind: "insulin", unit: "unit", step: new Exact(step), strength, holds, container: "vial" };
+  return { value: form, problems: [] };
 }

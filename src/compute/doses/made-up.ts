@@ -11,4 +11,6 @@ export type Form = {
   strength: Amount | null;
   /** What a unit of it holds, "375 mg" or "50 mg". */
   holds: Amount | null;
+  /** What it goes home in where what is given is not counted out: a bottle of drops. Null of what is. */
+  container: "bottle" | "tube" | "vial" | null;
 };

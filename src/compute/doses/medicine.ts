@@ -3,8 +3,9 @@ import type { MedicineRow } from "#tables/medicines.js";
 import type { Medicine } from "../facts.js";
 import { toldIn } from "../told.js";
 import type { Asked } from "./asked.js";
-import { notBorneOut } from "./borne-out.js";
+import { notBorneOut, type Reckoned } from "./borne-out.js";
 import { dayAfter, dayOf } from "./clock.js";
+import { daysOpen } from "./container.js";
 import { type Course, courseOf } from "./course.js";
 import { type Dispensed, dispensed } from "./dispense.js";
 import { type Schedule, scheduleOf } from "./schedule.js";
@@ -19,34 +20,59 @@ type Said = MedicineRow["statements"];
  * is said of every medicine, known to the table or not.
  */
 export function medicineOf(asked: Asked, rows: readonly MedicineRow[], common: Said): Outcome<Medicine> {
-  const { value: course, problems: unordered } = courseOf(asked, rows[0] ?? null);
-  if (!course) return { value: null, problems: unordered };
-  const { form, steps, most } = course;
-  const schedule = most === null ? scheduleOf(asked, steps) : unscheduled;
-  const dispense = dispensed(asked, form, steps, most);
-  const problems = [
-    ...unordered,
-    ...notBorneOut(asked, rows[0] ?? null, course, unordered),
-    ...schedule.problems,
-    ...dispense.problems,
-    ...outlasts(asked, steps, schedule.value?.doses.at(-1)?.at),
-  ];
-  if (!schedule.value || !dispense.value) return { value: null, problems };
-  return { value: assembled(asked, rows, common, { ...course, ...schedule.value, ...dispense.value }), problems };
+  const row = rows[0] ?? null;
+  const { course, dispense, ...now } = reckoned(asked, row);
+  if (!course) return { value: null, problems: now.problems };
+  const schedule = scheduled(asked, course);
+  const ends = endsOtherwise(asked, course.steps, schedule.value);
+  const unborne = notBorneOut(asked, { course, problems: [...now.problems, ...ends] }, (other) => withEnd(other, row));
+  const problems = [...now.problems, ...schedule.problems, ...ends, ...unborne];
+  if (!schedule.value || !dispense) return { value: null, problems };
+  return { value: assembled(asked, rows, common, { ...course, ...schedule.value, ...dispense }), problems };
+}
+
+/** How much is given, and how much of it goes home. */
+function reckoned(asked: Asked, row: MedicineRow | null): Reckoned & { dispense: Dispensed | null } {
+  const { value: course, problems } = courseOf(asked, row);
+  if (!course) return { course, dispense: null, problems };
+  const dispense = dispensed(asked, course.form, course.steps, course.most);
+  return { course, dispense: dispense.value, problems: [...problems, ...dispense.problems] };
+}
+
+/** The same, and whether it ends when the plan says; its doses are laid out only if the plan does. */
+function withEnd(asked: Asked, row: MedicineRow | null): Reckoned {
+  const { course, problems } = reckoned(asked, row);
+  const { until, expires } = asked.planned;
+  if (!course || (until === undefined && expires === undefined)) return { course, problems };
+  const { value } = scheduled(asked, course);
+  return { course, problems: [...problems, ...endsOtherwise(asked, course.steps, value)] };
 }
 
 /** What is given only as needed has no times. */
-const unscheduled: Outcome<Schedule> = { value: { doses: [], lastGiven: null }, problems: [] };
+const scheduled = (asked: Asked, { steps, most }: Course): Outcome<Schedule> =>
+  most === null ? scheduleOf(asked, steps) : { value: { doses: [], lastGiven: null }, problems: [] };
 
-/** It may be used to the last dose; of what is given only as needed, to the last day of the course. */
-function outlasts({ planned, discharged, at }: Asked, steps: readonly Step[], last: string | undefined): Problem[] {
-  const { expires, name } = planned;
-  const days = steps.reduce((sum, step) => sum + step.days, 0);
-  const end = dayOf(last ?? dayAfter(dayOf(discharged), days));
-  if (expires === undefined || end <= expires) return [];
-  return [
-    problem("expires-before-end", at("expires"), { medicine: name, expires: { day: expires }, last: { day: end } }),
-  ];
+/** The day of the last dose; of what is given only as needed, the last day of the course. */
+const endOf = ({ discharged }: Asked, steps: readonly Step[], schedule: Schedule | null): string =>
+  dayOf(
+    schedule?.doses.at(-1)?.at ??
+      dayAfter(
+        dayOf(discharged),
+        steps.reduce((sum, { days }) => sum + days, 0),
+      ),
+  );
+
+/** It may be used to the last dose, and ends on the day the clinician says it ends. */
+function endsOtherwise(asked: Asked, steps: readonly Step[], schedule: Schedule | null): Problem[] {
+  const { expires, until, name } = asked.planned;
+  const end = endOf(asked, steps, schedule);
+  const values = { medicine: name, last: { day: end } };
+  const problems: Problem[] = [];
+  if (expires !== undefined && end > expires)
+    problems.push(problem("expires-before-end", asked.at("expires"), { ...values, expires: { day: expires } }));
+  if (until !== undefined && end !== until)
+    problems.push(problem("days-and-until-differ", asked.at("until"), { ...values, until: { day: until } }));
+  return problems;
 }
 
 type Parts = Schedule & Dispensed & Course;
@@ -54,9 +80,10 @@ type Parts = Schedule & Dispensed & Course;
 function assembled(asked: Asked, rows: readonly MedicineRow[], common: Said, parts: Parts): Medicine {
   const { planned, id } = asked;
   const row = rows[0] ?? null;
-  const { form, steps, most, doses, lastGiven, dispense, leftOver } = parts;
+  const { form, steps, most, doses, lastGiven, dispense, holds, leftOver } = parts;
   const said = row?.statements ?? common;
   const [opening] = steps;
+  const open = daysOpen(asked);
   if (!opening) throw new RangeError("a medicine without steps");
   return {
     id,
@@ -82,6 +109,8 @@ function assembled(asked: Asked, rows: readonly MedicineRow[], common: Said, par
     last: doses.at(-1)?.at ?? null,
     expires: planned.expires ?? null,
     dispense,
+    holds,
+    onceOpened: open === null ? null : { value: String(open), unit: "day" },
     leftOver,
     statements: statementsOf(asked, form, said),
     cautions: statementsOf(

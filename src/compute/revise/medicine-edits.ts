@@ -55,7 +55,8 @@ function countedBefore(
   medicine: Medicine | undefined,
   now: string,
 ): string | undefined {
-  if (!planned?.left || planned.left.unit !== medicine?.dispense.unit) return undefined;
+  if (!planned?.left || !medicine) return undefined;
+  if (medicine.give.unit !== planned.left.unit) return written(planned.left);
   const given = medicine.doses.filter(({ at }) => at <= now).map(({ give }) => give.value);
   const value = given.reduce((left, dose) => left.minus(dose), new Decimal(medicine.dispense.value));
   return written({ value: Decimal.max(0, value).toFixed(), unit: planned.left.unit });
