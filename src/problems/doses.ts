@@ -75,6 +75,7 @@ export const doseKinds = {
   "not-labelled": ask<Of & { context: string; source: string }>("medicine"),
   "labelled-for": note<Of & { context: string; source: string }>(),
   "never-for-species": stop<Of & { context: string; source: string }>(),
+  "may-hold-poison": ask<Of & { context: string; source: string }>("medicine", "context"),
   "dose-unit-doubtful": ask<Of & { given: string; other: string }>("medicine", "given"),
   "dose-over-limit": ask<Rule>("medicine", "given"),
   "dose-under-limit": ask<Rule>("medicine", "given"),

@@ -82,6 +82,8 @@ const medicine = z.strictObject({
   groups: z.array(slug).default([]),
   /** Species that must never have it. */
   never: z.array(z.strictObject({ species, source })).default([]),
+  /** Forms that may be made with another medicine of the table: a liquid sweetened for people. */
+  mayHold: z.array(z.strictObject({ id: slug, forms: z.array(form).min(1), source })).default([]),
   regimens: z.array(regimen).default([]),
   /** Strengths it is sold in; another one is asked about. */
   strengths: z
@@ -119,6 +121,7 @@ const file = z
     const named = [
       ...medicines.flatMap((row) => row.groups),
       ...rows.flatMap((row) => row.notWith.map(({ id }) => id)),
+      ...medicines.flatMap((row) => row.mayHold.map(({ id }) => id)),
     ];
     for (const stray of named.filter((id) => !ids.includes(id))) complain(`there is no "${stray}"`);
   });

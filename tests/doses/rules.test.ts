@@ -324,6 +324,13 @@ describe("never", () => {
     expect(problems).toContainEqual(expect.objectContaining({ code: "never-for-species", severity: "stop" }));
   });
 
+  test("a liquid that may hold xylitol is asked about for a dog", () => {
+    const liquid: Written = { name: "gabapentin", liquid: q("50 mg/mL"), dose: q("10 mg/kg"), every: "8 h" };
+    expect(codes([liquid])).toContain("may-hold-poison");
+    expect(codes([liquid], cat)).not.toContain("may-hold-poison");
+    expect(codes([{ ...liquid, liquid: undefined, capsule: q("100 mg") }])).not.toContain("may-hold-poison");
+  });
+
   test("paracetamol to a dog is only extralabel", () => {
     expect(codes([{ name: "paracetamol", tablet: q("250 mg"), give: q("1 tablet") }])).toEqual(["not-labelled"]);
   });

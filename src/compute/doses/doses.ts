@@ -9,7 +9,7 @@ import { namedIn } from "./find.js";
 import { labelLacks } from "./label.js";
 import { isOver, leftOf } from "./left.js";
 import { medicineOf } from "./medicine.js";
-import { neverGiven } from "./never.js";
+import { mayHoldPoison, neverGiven } from "./never.js";
 import { pairProblems } from "./pairs.js";
 
 /** What is left of a medicine that an earlier paper began. */
@@ -31,7 +31,11 @@ export function computeDoses(
   const strangers = named.filter(({ rows }) => rows.length === 0).map(({ asked }) => asked);
   const unknown = strangers.map(({ planned, at }) => problem("medicine-unknown", at("name"), { given: planned.name }));
   const problems = [
-    ...named.flatMap(({ asked, rows }) => [...neverGiven(asked, rows), ...allergyProblems(plan, asked, rows, table)]),
+    ...named.flatMap(({ asked, rows }) => [
+      ...neverGiven(asked, rows),
+      ...mayHoldPoison(asked, rows, table),
+      ...allergyProblems(plan, asked, rows, table),
+    ]),
     ...pairProblems(plan, named, table),
     ...unknown,
     ...labelLacks(

@@ -12,3 +12,17 @@ export function neverGiven({ planned, species, at }: Asked, rows: readonly Medic
       ),
   );
 }
+
+/** Forms that may hold what would poison this animal: a liquid made for people, sweetened with xylitol. */
+export function mayHoldPoison(
+  { planned, species, at }: Asked,
+  rows: readonly MedicineRow[],
+  table: readonly MedicineRow[],
+) {
+  const poisons = table.filter(({ never }) => never.some((rule) => rule.species === species)).map(({ id }) => id);
+  return rows.flatMap(({ mayHold }) =>
+    mayHold
+      .filter(({ id, forms }) => poisons.includes(id) && forms.some((form) => planned[form] !== undefined))
+      .map(({ id, source }) => problem("may-hold-poison", at("name"), { medicine: planned.name, context: id, source })),
+  );
+}
