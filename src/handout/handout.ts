@@ -81,16 +81,9 @@ export type Shape = {
 };
 /** A label's x, y is the middle of its baseline for "center", its start for "start"; size in units. It is never turned over. */
 export type Label = { text: string; x: number; y: number; size: number; align: "start" | "center" | "end" };
-export type Figure = {
-  kind: "figure";
-  id: string;
-  width: number;
-  height: number;
-  shapes: Shape[];
-  labels: Label[];
-  alt: string;
-  caption: Inline[];
-};
+export type Drawing = { width: number; height: number; shapes: Shape[]; labels: Label[] };
+/** narrow: the same drawn for a phone, where the labels would be too small to read. */
+export type Figure = Drawing & { kind: "figure"; id: string; alt: string; caption: Inline[]; narrow?: Drawing };
 /** Rules to write on, each with its label underneath. */
 export type Signature = { kind: "signature"; lines: Inline[][] };
 

@@ -93,7 +93,16 @@ describe("the code for a phone's camera", () => {
     const html = renderHtml(handout, { fonts: [fonts] });
     const path = figure?.shapes[0]?.path ?? "";
     expect(html).toContain(`d="${path}"`);
-    const boxes = [...path.matchAll(/M([\d.]+) ([\d.]+)H([\d.]+)V([\d.]+)/g)].map((box) => box.slice(1).map(Number));
+    const unit = figure?.shapes[0]?.width ?? 0;
+    // Rows of level lines: M begins one, m goes on in it.
+    let [pen, middle] = [0, 0];
+    const boxes = [...path.matchAll(/([Mm])([\d.]+) ([\d.]+)h([\d.]+)/g)].map(([, how, ...numbers]) => {
+      const [x = 0, y = 0, length = 0] = numbers.map(Number);
+      const from = how === "M" ? x : pen + x;
+      if (how === "M") middle = y;
+      pen = from + length;
+      return [from, middle - unit / 2, pen, middle + unit / 2];
+    });
     const scale = 5;
     const side = Math.ceil((figure?.height ?? 0) * scale);
     const dark = (x: number, y: number) =>

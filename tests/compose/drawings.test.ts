@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { bodyWrap, headWrap } from "#compose/figures/drawings/wraps.js";
 import { marks } from "#compose/figures/site-marks.js";
 import type { Facts, Species } from "#compute/facts.js";
-import type { Figure, Label } from "#handout/handout.js";
+import type { Drawing, Figure, Label } from "#handout/handout.js";
 import { blocksIn } from "#handout/walk.js";
 import { facesOf } from "#render/pdf/faces.js";
 import { allFonts } from "../pdf/all-fonts.js";
@@ -48,6 +48,9 @@ function boxOf(path: string): Box {
 const apart = (one: Box, other: Box) =>
   one.right <= other.left || other.right <= one.left || one.bottom <= other.top || other.bottom <= one.top;
 
+/** A drawing, and the same for a narrow screen. */
+const bothOf = (figure: Figure): Drawing[] => [figure, ...(figure.narrow ? [figure.narrow] : [])];
+
 /** Where a label lies on paper, in the font it is drawn with there. */
 function labelBox({ text, x, y, size, align }: Label): Box {
   const width = facesOf(allFonts, text).regular.width(text, size);
@@ -60,14 +63,16 @@ it.each(languages)(
   (language) => {
     for (const last of ["2026-03-05", "2026-03-16"]) {
       const visits = dog.course.visits.filter(({ latest }) => latest <= last);
-      const strip = figure({ ...dog, course: { ...dog.course, visits } }, "course-strip", language);
-      const labels = strip.labels.map(labelBox);
-      for (const [n, one] of labels.entries()) {
-        expect([strip.labels[n]?.text, one.left >= 0 && one.right <= strip.width]).toEqual([
-          strip.labels[n]?.text,
-          true,
-        ]);
-        for (const other of labels.slice(n + 1)) expect(apart(one, other)).toBe(true);
+      const whole = figure({ ...dog, course: { ...dog.course, visits } }, "course-strip", language);
+      for (const strip of bothOf(whole)) {
+        const labels = strip.labels.map(labelBox);
+        for (const [n, one] of labels.entries()) {
+          expect([strip.labels[n]?.text, one.left >= 0 && one.right <= strip.width]).toEqual([
+            strip.labels[n]?.text,
+            true,
+          ]);
+          for (const other of labels.slice(n + 1)) expect(apart(one, other)).toBe(true);
+        }
       }
     }
   },
@@ -79,16 +84,18 @@ describe.each(languages)("the words of the drawings in %s", (language) => {
     for (const [i, bandage] of bandages.entries()) {
       const found = figuresOf(factsWith(i % 2 === 0 ? "dog" : "cat", bandage), language);
       expect(found.map(({ id }) => id)).toEqual(expect.arrayContaining(drawn));
-      for (const { id, alt, labels, width, height } of found.filter((one) => drawn.includes(one.id))) {
-        expect([id, alt.length > (language === "zh-Hans" ? 12 : 30)]).toEqual([id, true]);
-        const boxes = labels.map(labelBox);
-        for (const [n, box] of boxes.entries()) {
-          const inside = box.left >= 0 && box.right <= width && box.top >= 0 && box.bottom <= height + 2;
-          expect([id, labels[n]?.text, inside]).toEqual([id, labels[n]?.text, true]);
-          for (const other of boxes.slice(n + 1))
-            expect([id, labels[n]?.text, apart(box, other)]).toEqual([id, labels[n]?.text, true]);
+      for (const one of found.filter((one) => drawn.includes(one.id)))
+        for (const { labels, width, height } of bothOf(one)) {
+          const { id, alt } = one;
+          expect([id, alt.length > (language === "zh-Hans" ? 12 : 30)]).toEqual([id, true]);
+          const boxes = labels.map(labelBox);
+          for (const [n, box] of boxes.entries()) {
+            const inside = box.left >= 0 && box.right <= width && box.top >= 0 && box.bottom <= height + 2;
+            expect([id, labels[n]?.text, inside]).toEqual([id, labels[n]?.text, true]);
+            for (const other of boxes.slice(n + 1))
+              expect([id, labels[n]?.text, apart(box, other)]).toEqual([id, labels[n]?.text, true]);
+          }
         }
-      }
     }
   });
 });
@@ -96,13 +103,13 @@ describe.each(languages)("the words of the drawings in %s", (language) => {
 describe.each(["dog", "cat"] as const)("the drawings of a %s", (species) => {
   it.each(bandages)("%s: each of its lines lies in the box", (bandage) => {
     for (const id of drawn) {
-      const { shapes, width, height } = figure(factsWith(species, bandage), id);
-      for (const { path, width: line = 0 } of shapes.filter(({ path }) => !/[a-zHV]/.test(path))) {
-        const { left, right, top, bottom } = boxOf(path);
-        expect([id, path, left >= -line, right <= width + line, top >= -line, bottom <= height + line]).toEqual([
-          ...[id, path, true, true, true, true],
-        ]);
-      }
+      for (const { shapes, width, height } of bothOf(figure(factsWith(species, bandage), id)))
+        for (const { path, width: line = 0 } of shapes.filter(({ path }) => !/[a-zHV]/.test(path))) {
+          const { left, right, top, bottom } = boxOf(path);
+          expect([id, path, left >= -line, right <= width + line, top >= -line, bottom <= height + line]).toEqual([
+            ...[id, path, true, true, true, true],
+          ]);
+        }
     }
   });
 

@@ -22,6 +22,15 @@ const inUrgentOrder = ({ sections }: Handout): string[] =>
     ),
   );
 
+/** Each label that is shown, and how large its letters stand on the screen. */
+const lettersInDrawings = `[...document.querySelectorAll("svg text")]
+  .filter((label) => label.getClientRects().length > 0)
+  .map((label) => ({
+    drawing: label.ownerSVGElement.classList[0],
+    text: label.textContent,
+    size: parseFloat(getComputedStyle(label).fontSize) * label.getScreenCTM().a,
+  }))`;
+
 /** The morning after the dog's discharge and its first visit, and the day before the cat's. */
 const at = "2026-03-04T14:30:00Z";
 
@@ -62,6 +71,15 @@ describe.each(everyExample)("%s in %s on a screen", (name, language) => {
     await page.emulateMedia({ colorScheme: screen.colorScheme, media: "screen" });
     expect(await violations(page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
+  });
+
+  // RNIB Clear Print and WCAG set no least size for a screen; 12 px is common practice.
+  test.each([320, 360, 640, 641, 768])("words in drawings are at least 12 px at %s px", async (width) => {
+    await page.setViewportSize({ width, height: 800 });
+    await page.emulateMedia({ media: "screen" });
+    const drawn = await page.evaluate<{ drawing: string; text: string; size: number }[]>(lettersInDrawings);
+    expect(new Set(drawn.map(({ drawing }) => drawing)).size).toBeGreaterThanOrEqual(3);
+    expect(drawn.filter(({ size }) => size < 12)).toEqual([]);
   });
 
   test("axe finds no violation on paper", async () => {

@@ -1,13 +1,13 @@
 import type { Species } from "#compute/facts.js";
-import type { Figure } from "#handout/handout.js";
+import type { Figure, Shape } from "#handout/handout.js";
 import { type Page, plainOn } from "../page.js";
 import { type Drawn, drop, legWrap, tieOver } from "./drawings/bandages.js";
-import { movedPath, placed, type Spot } from "./drawings/stroke.js";
+import { movedPath, placed } from "./drawings/stroke.js";
 import { bodyWrap, headWrap, splint } from "./drawings/wraps.js";
-import { under } from "./shapes.js";
+import { panels, panelWidth } from "./panels.js";
 
-const panel = 125;
-const spotOf = (i: number): Spot => ({ x: i * panel + panel / 2, y: 48 });
+const middle = { x: panelWidth / 2, y: 48 };
+const spotIn = (x: number, y: number) => ({ x: x + middle.x, y: y + middle.y });
 
 /** How each kind of bandage looks, and what a topic puts on without one. */
 const drawings: Record<string, (species: Species) => Drawn> = {
@@ -24,20 +24,25 @@ export function bandageWatchOn(page: Page): Figure | null {
   const drawn = care.flatMap(({ bandage, topic }) => drawings[bandage ?? topic]?.(patient.species) ?? [])[0];
   if (!drawn) return null;
   const words = (key: string) => plainOn(page, `drawings:bandage.${key}`);
-  const [well, wet, slipped] = [spotOf(0), spotOf(1), spotOf(2)];
+  const well = (x: number, y: number): Shape[] => placed([...drawn.holds, ...drawn.bandage], spotIn(x, y));
+  const drops = (x: number, y: number): Shape[] =>
+    drawn.drops.flatMap(([right, down]) => placed([drop], spotIn(x + right, y + down)));
+  const slipped = (x: number, y: number): Shape[] => {
+    const spot = spotIn(x, y);
+    return [
+      ...placed(drawn.holds, spot),
+      { path: movedPath(drawn.bandage[0].path, spot), fill: "none", stroke: "ink", width: 1, dashed: true },
+      ...placed(drawn.bandage, { ...spot, ...drawn.slips(spot) }),
+    ];
+  };
   return {
     kind: "figure",
     id: "bandage-watch",
-    width: 3 * panel,
-    height: 116,
-    shapes: [
-      ...[well, wet].flatMap((spot) => placed([...drawn.holds, ...drawn.bandage], spot)),
-      ...drawn.drops.flatMap(([x, y]) => placed([drop], { x: wet.x + x, y: wet.y + y })),
-      ...placed(drawn.holds, slipped),
-      { path: movedPath(drawn.bandage[0].path, slipped), fill: "none", stroke: "ink", width: 1, dashed: true },
-      ...placed(drawn.bandage, { ...slipped, ...drawn.slips(slipped) }),
-    ],
-    labels: under([words("well"), words("wet"), words("slipped")], panel, 110),
+    ...panels([
+      { words: words("well"), shapes: well },
+      { words: words("wet"), shapes: (x, y) => [...well(x, y), ...drops(x, y)] },
+      { words: words("slipped"), shapes: slipped },
+    ]),
     alt: words("alt"),
     caption: [],
   };

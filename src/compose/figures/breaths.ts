@@ -2,9 +2,7 @@ import type { Figure } from "#handout/handout.js";
 import { amountOn, type Page, plainOn } from "../page.js";
 import { clock, falls, rises, sleeper } from "./drawings/sleeper.js";
 import { placed } from "./drawings/stroke.js";
-import { under } from "./shapes.js";
-
-const panel = 125;
+import { panels } from "./panels.js";
 
 /** How to count breaths: the chest goes up, goes down, and a clock says how long. Null where none are counted. */
 export function breathsOn(page: Page): Figure | null {
@@ -13,18 +11,15 @@ export function breathsOn(page: Page): Figure | null {
   const { species } = page.view.patient;
   const words = (key: string, values = {}) => plainOn(page, `drawings:breaths.${key}`, values);
   const count = words("clock", { time: typeof time === "string" ? time : amountOn(page, time) });
-  const asleep = (i: number) => ({ x: i * panel + 8, y: 24 });
+  const asleep = (x: number, y: number) => ({ x: x + 8, y: y + 24 });
   return {
     kind: "figure",
     id: "breaths",
-    width: 3 * panel,
-    height: 114,
-    shapes: [
-      ...placed([...sleeper[species], ...rises], asleep(0)),
-      ...placed([...sleeper[species], ...falls], asleep(1)),
-      ...placed(clock, { x: 2 * panel + 27, y: 16 }),
-    ],
-    labels: under([words("up"), words("down"), count], panel, 108),
+    ...panels([
+      { words: words("up"), shapes: (x, y) => placed([...sleeper[species], ...rises], asleep(x, y)) },
+      { words: words("down"), shapes: (x, y) => placed([...sleeper[species], ...falls], asleep(x, y)) },
+      { words: count, shapes: (x, y) => placed(clock, { x: x + 27, y: y + 16 }) },
+    ]),
     alt: words("alt", { clock: count }),
     caption: [],
   };

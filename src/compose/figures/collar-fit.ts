@@ -1,8 +1,8 @@
 import type { Collar } from "#compute/facts.js";
-import type { Figure, Label, Shape } from "#handout/handout.js";
+import type { Drawing, Figure, Label, Shape } from "#handout/handout.js";
 import { amountOn, type Page, plainOn } from "../page.js";
 import { heads } from "./drawings/heads.js";
-import { placed } from "./drawings/stroke.js";
+import { movedPath, placed } from "./drawings/stroke.js";
 import { cross, span, tick, upright } from "./shapes.js";
 
 const scale = 0.78;
@@ -29,26 +29,45 @@ export function collarFitOn(page: Page, collar: Collar): Figure | null {
   const bad: Cone = { rim: tip + 22, top: 30, bottom: 116, band: 92, bandTop: 52, bandBottom: 112 };
   const noseTip = halves.right + tip;
   const rim = halves.right + good.rim;
+  const right: Shape[] = [
+    ...half(halves.right, good),
+    dashed(noseTip, neckTop + 50 * scale, 142),
+    dashed(rim, 132, 142),
+    { path: span(rim, noseTip, 140), fill: "none", stroke: "ink", width: 1.4 },
+    ...upright([mark(tick(12, 14, 7))], 12),
+  ];
+  const wrong = half(halves.wrong, bad);
+  const told = [
+    [words("past", { amount: past }), words("room", collar.fingers)],
+    [words("short"), words("loose")],
+  ] as const;
   return {
     kind: "figure",
     id: "collar-fit",
     width,
     height: 178,
-    shapes: [
-      ...half(halves.right, good),
-      ...half(halves.wrong, bad),
-      dashed(noseTip, neckTop + 50 * scale, 142),
-      dashed(rim, 132, 142),
-      { path: span(rim, noseTip, 140), fill: "none", stroke: "ink", width: 1.4 },
-      ...upright([mark(tick(12, 14, 7))], 12),
-      mark(cross(halves.wrong - 24, 14, 6)),
-    ],
-    labels: [
-      ...lines([words("past", { amount: past }), words("room", collar.fingers)], 0),
-      ...lines([words("short"), words("loose")], halves.wrong - 30),
-    ],
+    shapes: [...right, ...wrong, mark(cross(halves.wrong - 24, 14, 6))],
+    labels: [...lines(told[0], 0, 158), ...lines(told[1], halves.wrong - 30, 158)],
+    narrow: underEachOther(right, wrong, told),
     alt: words("alt", { amount: past, ...collar.fingers }),
     caption: [],
+  };
+}
+
+/** On a narrow screen: how it must sit, and under it how it must not. */
+function underEachOther(
+  right: Shape[],
+  wrong: Shape[],
+  told: readonly [readonly string[], readonly string[]],
+): Drawing {
+  const down = 200;
+  const away = { x: halves.right - halves.wrong, y: down };
+  const moved = wrong.map((shape) => ({ ...shape, path: movedPath(shape.path, away) }));
+  return {
+    width: 240,
+    height: down + 160,
+    shapes: [...right, ...moved, mark(cross(12, down + 14, 6))],
+    labels: [...lines(told[0], 0, 160), ...lines(told[1], 0, down + 138)],
   };
 }
 
@@ -79,5 +98,5 @@ const dashed = (x: number, from: number, to: number): Shape => ({
 
 const mark = (path: string): Shape => ({ path, fill: "none", stroke: "ink", width: 2.4 });
 
-const lines = (texts: string[], x: number): Label[] =>
-  texts.map((text, i) => ({ text, x, y: 158 + 15 * i, size: 12, align: "start" }));
+const lines = (texts: readonly string[], x: number, y: number): Label[] =>
+  texts.map((text, i) => ({ text, x, y: y + 15 * i, size: 12, align: "start" }));

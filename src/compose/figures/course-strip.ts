@@ -1,6 +1,7 @@
 import { getISODay, parseISO } from "date-fns";
+import stringWidth from "string-width";
 import type { Day } from "#compute/facts.js";
-import type { Figure, Label, Shape } from "#handout/handout.js";
+import type { Drawing, Figure, Label, Shape } from "#handout/handout.js";
 import { inARow } from "#locale/spaces.js";
 import { courseDays, dayMarks, type Mark, markOrder } from "../blocks/day-marks.js";
 import { type Page, plainOn } from "../page.js";
@@ -10,8 +11,8 @@ const cell = 46;
 /** The words under the first day may be wider than its cell. */
 const edge = 10;
 const rowHeight = 68;
-/** Two weeks and a day: a course of 14 days with the day of discharge. */
-const mostInRow = 15;
+/** Two weeks and a day: a course of 14 days with the day of discharge. On a narrow screen, a week. */
+const inRow = { wide: 15, narrow: 7 };
 
 /** Each mark has a shape of its own, so that it is told apart without colour. */
 const drawings: Record<Mark, (x: number, y: number) => Shape> = {
@@ -27,14 +28,26 @@ export function courseStripOn(page: Page): Figure | null {
   if (page.view.course.visits.length === 0) return null;
   const days = courseDays(page.view);
   const marks = dayMarks(page.view);
-  const rows = Math.ceil(days.length / mostInRow);
-  const perRow = Math.ceil(days.length / rows);
   const used = markOrder.filter((mark) => days.some((day) => firstMark(marks, day) === mark));
-  const width = 2 * edge + Math.max(perRow, 10) * cell;
-  const legend = legendOf(page, used, rows * rowHeight, width);
+  const rows = Math.ceil(days.length / inRow.wide);
+  const even = Math.ceil(days.length / rows);
   return {
     kind: "figure",
     id: "course-strip",
+    ...stripOf(page, days, used, even, Math.max(even, 10)),
+    narrow: stripOf(page, days, used, inRow.narrow, inRow.narrow),
+    alt: altOf(page, days, marks, used),
+    caption: [],
+  };
+}
+
+/** Rows of so many days, in the width of so many cells. */
+function stripOf(page: Page, days: Day[], used: Mark[], perRow: number, cells: number): Drawing {
+  const marks = dayMarks(page.view);
+  const rows = Math.ceil(days.length / perRow);
+  const width = 2 * edge + cells * cell;
+  const legend = legendOf(page, used, rows * rowHeight, width);
+  return {
     width,
     height: rows * rowHeight + legend.height,
     shapes: [...days.flatMap((day, index) => shapeOf(marks, day, middleOf(index, perRow))), ...legend.shapes],
@@ -42,8 +55,6 @@ export function courseStripOn(page: Page): Figure | null {
       ...days.flatMap((day, index) => labelsOf(page, day, middleOf(index, perRow), index % perRow === 0)),
       ...legend.labels,
     ],
-    alt: altOf(page, days, marks, used),
-    caption: [],
   };
 }
 
@@ -64,7 +75,11 @@ function shapeOf(marks: Map<Day, Mark[]>, day: Day, { x, y }: Point): Shape[] {
 
 /** The day of the week over the mark; the date under it, with the month where a row or a month begins. */
 function labelsOf({ voice }: Page, day: Day, { x, y }: Point, beginsRow: boolean): Label[] {
-  const label = (text: string, down: number): Label => ({ text, x, y: y + down, size: labelSize, align: "center" });
+  // A long date under the first day of a row begins at the edge.
+  const middle = (text: string) => Math.max(x, (stringWidth(text) * labelSize) / 4);
+  const label = (text: string, down: number): Label => ({
+    ...{ text, x: middle(text), y: y + down, size: labelSize, align: "center" },
+  });
   const withMonth = beginsRow || day.endsWith("-01");
   return [
     label(voice.weekday(getISODay(parseISO(day)), "short"), -19),
@@ -72,7 +87,7 @@ function labelsOf({ voice }: Page, day: Day, { x, y }: Point, beginsRow: boolean
   ];
 }
 
-const labelSize = 14;
+const labelSize = 14.7;
 const legendRow = 28;
 /** From so many days in a row on, the words of two marks have room side by side. */
 const wide = 14;

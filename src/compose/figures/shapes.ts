@@ -1,4 +1,4 @@
-import type { Label, Shape } from "#handout/handout.js";
+import type { Shape } from "#handout/handout.js";
 
 /** SVG paths of the small shapes the figures are made of; x, y is the middle. */
 
@@ -25,7 +25,3 @@ export const span = (x1: number, x2: number, y: number): string =>
 
 /** A box from its left upper to its right lower corner. */
 export const box = (x1: number, y1: number, x2: number, y2: number): string => `M${x1} ${y1}H${x2}V${y2}H${x1}Z`;
-
-/** Words under each of the pictures that stand side by side, each in a panel of its own. */
-export const under = (words: readonly string[], panel: number, y: number): Label[] =>
-  words.map((text, i) => ({ text, x: i * panel + panel / 2, y, size: 12, align: "center" }));

@@ -1,14 +1,11 @@
 import ical from "ical-generator";
 import { encode } from "uqr";
-import type { Figure, Label } from "#handout/handout.js";
+import type { Drawing, Figure, Label, Shape } from "#handout/handout.js";
 import { eventOf } from "../events.js";
 import { type Page, plainOn } from "../page.js";
 import { zoned } from "../zoned.js";
 import { upright } from "./shapes.js";
 
-/** A square about 30 mm wide on paper, and room for a line of words beside it. */
-const side = 122;
-const width = 470;
 /** ISO/IEC 18004 asks for four light modules around a code. */
 const quiet = 4;
 /** Beyond this the modules are too fine for a phone at arm's length: the code then leaves the address out. */
@@ -24,21 +21,30 @@ export function visitCodeOn(page: Page): Figure | null {
     day: voice.shortDay(at.slice(0, 10)),
     time: voice.time(at.slice(11)),
   });
-  const label = (text: string, y: number): Label => ({ text, x: side + 12, y, size: 14, align: "start" });
+  const text = textOf(page, next.visit);
+  const told = [plainOn(page, "calendar:code.scan"), plainOn(page, "calendar:code.saves"), voice.capital(when)];
   return {
     kind: "figure",
     id: "visit-code",
-    width,
-    height: side,
-    shapes: upright([{ path: squares(textOf(page, next.visit)), fill: "ink" }], side / 2),
-    labels: [
-      label(plainOn(page, "calendar:code.scan"), 44),
-      label(plainOn(page, "calendar:code.saves"), 66),
-      label(voice.capital(when), 88),
-    ],
+    ...beside(text, told),
+    narrow: under(text, told),
     alt: plainOn(page, "calendar:code.alt", { when: voice.dateTime(at) }),
     caption: [],
   };
+}
+
+/** A square about 30 mm wide on paper, and room for a line of words beside it. */
+function beside(text: string, told: string[]): Drawing {
+  const { side, shapes } = codeOf(text, 122);
+  const labels = told.map((text, i): Label => ({ text, x: side + 12, y: 44 + 22 * i, size: 14, align: "start" }));
+  return { width: 470, height: side, shapes, labels };
+}
+
+/** On a narrow screen the words stand under it. */
+function under(text: string, told: string[]): Drawing {
+  const { side, shapes } = codeOf(text, 200);
+  const labels = told.map((text, i): Label => ({ text, x: 0, y: side + 20 + 20 * i, size: 14, align: "start" }));
+  return { width: 300, height: side + 66, shapes, labels };
 }
 
 /**
@@ -69,18 +75,22 @@ function textOf(page: Page, visit: Parameters<typeof eventOf>[1]): string {
   return Buffer.byteLength(whole) > mostBytes ? text(null) : whole;
 }
 
-/** The dark modules of a code as one path, a stretch of a row at a time. */
-function squares(text: string): string {
+/** A code about so wide: the dark modules as lines, a row of them after the other. */
+function codeOf(text: string, about: number): { side: number; shapes: Shape[] } {
   const { data, size } = encode(text, { ecc: "L", border: quiet });
-  const unit = side / size;
+  const unit = Number((about / size).toFixed(2));
   const at = (modules: number) => Number((modules * unit).toFixed(3));
-  return data
-    .flatMap((row, y) =>
-      row.flatMap((dark, x) => {
-        if (!dark || row[x - 1]) return [];
-        const end = row.indexOf(false, x);
-        return [`M${at(x)} ${at(y)}H${at(end)}V${at(y + 1)}H${at(x)}Z`];
-      }),
-    )
-    .join("");
+  const path = data.map((row, y) => {
+    let pen = 0;
+    const lines = row.flatMap((dark, x) => {
+      if (!dark || row[x - 1]) return [];
+      const [from, end] = [pen, row.indexOf(false, x)];
+      pen = end;
+      return [from === 0 ? `M${at(x)} ${at(y + 0.5)}h${at(end - x)}` : `m${at(x - from)} 0h${at(end - x)}`];
+    });
+    return lines.join("");
+  });
+  const side = at(size);
+  const code: Shape = { path: path.join(""), fill: "none", stroke: "ink", width: unit };
+  return { side, shapes: upright([code], side / 2) };
 }

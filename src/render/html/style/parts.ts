@@ -114,7 +114,7 @@ body:has(.beside) { max-inline-size: 60rem; }
 /* A camera reads dark on light only. */
 .visit-code { --ink: #000; --quiet: #333; --pale: #fff; --paper: #fff; background: #fff; color: #000; }
 
-svg { display: block; overflow: visible; inline-size: 100%; block-size: auto; max-inline-size: 32rem; }
+svg { display: block; overflow: visible; inline-size: 100%; block-size: auto; max-inline-size: 36rem; }
 svg text { fill: var(--ink); font-family: inherit; }
 .fill-ink { fill: var(--ink); }
 .fill-accent { fill: var(--accent); }
@@ -123,7 +123,11 @@ svg text { fill: var(--ink); font-family: inherit; }
 .stroke-ink { stroke: var(--ink); }
 .stroke-accent { stroke: var(--accent); }
 figcaption { margin-block-start: .4em; }
-@media screen and (max-width: 34rem) { svg { inline-size: calc(100% + 1.4rem); margin-inline: -.7rem; } }
+svg.narrow { display: none; max-inline-size: 24rem; }
+@media screen and (max-width: 40rem) {
+  svg:has(+ .narrow) { display: none; }
+  svg.narrow { display: block; }
+}
 
 .columns { display: grid; gap: 0 2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 15rem), 1fr)); }
 
