@@ -33,7 +33,7 @@ export const phone = scalar(
   { title: "Phone", description: "With + and the country code", examples: ["+1 312 555 0142"] },
   (text) => {
     const digits = text.replace(/[\s().-]/g, "");
-    // ITU-T E.164: at most 15 digits after the plus (from memory).
+    // ITU-T E.164: at most 15 digits after the plus (read in two encyclopedias).
     return /^\+[1-9]\d{6,14}$/.test(digits) ? digits : { fault: "phone-unreadable", values: { given: text } };
   },
 );
