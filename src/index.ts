@@ -4,7 +4,9 @@
  * The plan is what was said. Facts are what follows. The handout is what we tell them. Bytes are how it looks.
  * Each stage takes plain data and gives an Outcome: its result, unless something stops it, and every problem it found.
  */
+import { createHash } from "node:crypto";
 import { compose as composeHandout } from "#compose/compose.js";
+import { overrideTemplates } from "#compose/override.js";
 import { composeProof } from "#compose/proof/proof.js";
 import { type Document, openTemplates, type Templates } from "#compose/templates.js";
 import { type TopicWords, topicWords } from "#compose/topic-sheet.js";
@@ -17,6 +19,7 @@ import { guardTranslation } from "#locale/guards/guards.js";
 import { languageName } from "#locale/language-name.js";
 import { type Locales, openLocales } from "#locale/locales.js";
 import { matchLanguage } from "#locale/match.js";
+import { overrideTexts } from "#locale/override.js";
 import { withClinicReview } from "#locale/status/clinic-review.js";
 import type { ClinicReview } from "#locale/status/kinds.js";
 import { type LanguageStatus, stateOf, statusOf } from "#locale/status/status.js";
@@ -48,8 +51,18 @@ export type { Choices, ClinicReview, Document, Edit, Facts, Handout, Logo, Outco
 /** Font families in the order they are used, two files each: TrueType for the page, WOFF2 for the screen. */
 export type Fonts = { pdf: FontFamily[]; web: FontFamily[] };
 type FontFamily = { regular: Uint8Array; bold: Uint8Array };
-/** All that ships with the tool, checked once: tables, templates, words and fonts. */
-export type House = { tables: Tables; templates: Templates; locales: Locales; fonts: Fonts };
+/** All that ships with the tool, checked once: tables, templates, words and fonts; overrides: what a clinic has of its own. */
+export type House = {
+  tables: Tables;
+  templates: Templates;
+  locales: Locales;
+  fonts: Fonts;
+  overrides: readonly Overridden[];
+};
+/** A file of a clinic's own, by the name of ours that it stands for: "templates/handout/ring.hbs"; of texts, the sentences it says otherwise. */
+export type Overridden = { name: string; sha256: string; texts?: readonly string[] };
+/** name: "templates/handout/ring.hbs" or "locales/es/handout.json"; file: the name to tell problems by, where it is another. */
+export type OwnFile = { name: string; text: string; file?: string };
 
 /** What a handout can be drawn as, in the order the files are written. */
 export const formats = ["pdf", "html", "text", "ics", "sms", "eml", "labels"] as const;
@@ -93,8 +106,41 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
     pdf: fontNames.flatMap((name) => family(`pdf-${name}`, "ttf")),
     web: fontNames.flatMap((name) => family(`web-${name}`, "woff2")),
   };
-  return { value: { tables: tables.value, templates: templates.value, locales: locales.value, fonts }, problems };
+  return {
+    value: { tables: tables.value, templates: templates.value, locales: locales.value, fonts, overrides: [] },
+    problems,
+  };
 }
+
+/**
+ * The house with a clinic's own templates and texts laid over ours, in place of any laid before. A template stands for ours of its name; a file of texts has
+ * the shape of ours, and says only what it says otherwise. Both are held to what a handout must be: DEVELOPERS.md tells how.
+ */
+export function override(house: House, files: readonly OwnFile[]): Outcome<House> {
+  const own = files.map(({ name, text, file = name }) => ({ path: name, text, file }));
+  const isText = ({ path }: { path: string }) => path.startsWith("locales/");
+  const words = overrideTexts(house.locales, own.filter(isText));
+  const templates = overrideTemplates(
+    house.templates,
+    own.filter((one) => !isText(one)),
+    words.value?.locales ?? house.locales,
+  );
+  const problems = [...words.problems, ...templates.problems];
+  if (!words.value || !templates.value) return { value: null, problems };
+  const { locales, said } = words.value;
+  const overrides = own
+    .map(
+      ({ path, text }): Overridden => ({
+        name: path,
+        sha256: sha256(text),
+        ...(said[path] ? { texts: said[path] } : {}),
+      }),
+    )
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
+  return { value: { ...house, templates: templates.value, locales, overrides }, problems };
+}
+
+const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
 
 /**
  * What follows from the plan: dates, doses, money, fit and signs, each with its place. earlier: the revisions before it, the

@@ -18,7 +18,7 @@ export type Parsed = Record<string, { file: string; program: hbs.AST.Program }>;
 export function checkTemplates(templates: Parsed, root: string, locales: Locales): Problem[] {
   const problems: Problem[] = [];
   const entered = new Set<string>();
-  const enter = (name: string, context: Shape) => {
+  const enter = (name: string, context: Shape, around: readonly string[] = []) => {
     const template = templates[name];
     const visit = `${name} ${JSON.stringify(context)}`;
     if (!template || entered.has(visit)) return;
@@ -26,6 +26,7 @@ export function checkTemplates(templates: Parsed, root: string, locales: Locales
     walker({
       file: template.file,
       names: Object.keys(templates),
+      around: [...around, name],
       locales,
       enter,
       report: (found) => problems.push(found),
@@ -41,8 +42,10 @@ export function checkTemplates(templates: Parsed, root: string, locales: Locales
 type Walk = {
   file: string;
   names: string[];
+  /** This template, and those it is included in, the outermost first. */
+  around: readonly string[];
   locales: Locales;
-  enter: (name: string, context: Shape) => void;
+  enter: (name: string, context: Shape, around: readonly string[]) => void;
   report: (found: Problem) => void;
 };
 type Call = hbs.AST.MustacheStatement | hbs.AST.SubExpression;
@@ -50,13 +53,17 @@ type Call = hbs.AST.MustacheStatement | hbs.AST.SubExpression;
 const isPath = (node: hbs.AST.Node): node is hbs.AST.PathExpression => node.type === "PathExpression";
 const isWord = (node: hbs.AST.Node): node is hbs.AST.StringLiteral => node.type === "StringLiteral";
 
-function walker({ file, names, locales, enter, report }: Walk) {
+function walker({ file, names, around, locales, enter, report }: Walk) {
   const placeOf = ({ start }: hbs.AST.SourceLocation, length = 1, offset = 0): Place => ({
     file,
     line: start.line,
     column: start.column + 1 + offset,
     length: Math.max(1, length),
   });
+
+  /** What Handlebars reads and no template of ours holds: it would go past these checks, or past the holes of a page. */
+  const refuse = (construct: string, loc: hbs.AST.SourceLocation): void =>
+    report(problem("template-construct", placeOf(loc, construct.length), { construct }));
 
   /** The shape of a path, or null (and a problem) where there is nothing of that name. */
   function pathShape(path: hbs.AST.PathExpression, scope: Scope): Shape | null {
@@ -83,10 +90,15 @@ function walker({ file, names, locales, enter, report }: Walk) {
   /** A helper with what it is given; a path alone is a value. */
   function call(node: Call, scope: Scope): void {
     const { path, params, hash } = node;
-    const name = isPath(path as hbs.AST.Node) ? (path as hbs.AST.PathExpression).original : "";
+    if (!isPath(path as hbs.AST.Node)) {
+      refuse(path.type, path.loc);
+      return;
+    }
+    const name = (path as hbs.AST.PathExpression).original;
     const isHelper = helperNames.includes(name);
     if (!isHelper && params.length === 0 && node.type === "MustacheStatement") {
       expression(path as hbs.AST.Expression, scope);
+      for (const { value } of hash?.pairs ?? []) expression(value, scope);
       return;
     }
     if (!isHelper)
@@ -158,7 +170,12 @@ function walker({ file, names, locales, enter, report }: Walk) {
   /** if and unless choose; each and with go into what they are given. */
   function block(node: hbs.AST.BlockStatement, scope: Scope): void {
     const { original: name, loc } = node.path;
-    const [given] = node.params;
+    const [given, more] = node.params;
+    const [pair] = node.hash?.pairs ?? [];
+    if (pair) refuse(`${pair.key}=`, pair.loc);
+    if (more) refuse(`#${name}`, more.loc);
+    const shadow = (node.program?.blockParams ?? []).find((word) => helperNames.includes(word));
+    if (shadow !== undefined) refuse(`as |${shadow}|`, node.loc);
     const shape = given ? expression(given, scope) : null;
     if (name === "each" || name === "with") {
       const inside = shape === null ? null : name === "each" ? itemOf(shape) : shape;
@@ -180,8 +197,10 @@ function walker({ file, names, locales, enter, report }: Walk) {
     named: { ...named, ...(item ? { [item]: inside } : {}), ...(index ? { [index]: "number" } : {}) },
   });
 
-  function partial({ name, params, loc }: hbs.AST.PartialStatement, scope: Scope): void {
+  function partial({ name, params, hash, loc }: hbs.AST.PartialStatement, scope: Scope): void {
     const called = "original" in name ? String(name.original) : "";
+    const [pair] = hash?.pairs ?? [];
+    if (pair) refuse(`${pair.key}=`, pair.loc);
     const context = params[0] ? expression(params[0], scope) : scope.contexts.at(-1);
     if (!names.includes(called))
       report(
@@ -190,12 +209,19 @@ function walker({ file, names, locales, enter, report }: Walk) {
           near: nearest(called, names),
         }),
       );
-    else if (context) enter(called, context);
+    else if (around.includes(called)) report(problem("template-cycle", placeOf(loc, called.length), { name: called }));
+    else if (context) enter(called, context, around);
   }
 
   /** The directives a template may begin a line with. */
   function content({ value, loc }: hbs.AST.ContentStatement): void {
     for (const [index, line] of value.split("\n").entries()) {
+      const sign = stray.exec(line)?.[0].codePointAt(0);
+      if (sign !== undefined) {
+        const at = { file, line: loc.start.line + index, column: 1, length: 1 };
+        const construct = `U+${sign.toString(16).toUpperCase().padStart(4, "0")}`;
+        report(problem("template-construct", at, { construct }));
+      }
       const [, colons = "", name = ""] = /^(:{2,})([\w-]+)/.exec(line) ?? [];
       const known: readonly string[] = colons.length > 2 ? containers : ["section"];
       if (name && !known.includes(name)) {
@@ -216,8 +242,7 @@ function walker({ file, names, locales, enter, report }: Walk) {
       else if (statement.type === "BlockStatement") block(statement as hbs.AST.BlockStatement, scope);
       else if (statement.type === "PartialStatement") partial(statement as hbs.AST.PartialStatement, scope);
       else if (statement.type === "ContentStatement") content(statement as hbs.AST.ContentStatement);
-      else if (statement.type !== "CommentStatement")
-        report(problem("template-syntax", placeOf(statement.loc), { detail: statement.type }));
+      else if (statement.type !== "CommentStatement") refuse(statement.type, statement.loc);
     }
   }
 
@@ -225,3 +250,6 @@ function walker({ file, names, locales, enter, report }: Walk) {
 }
 
 const builtIn = ["if", "unless", "each", "with"];
+
+/** Signs that are no words: what holes and traces are made of, what turns the order of a line, and halves of a character. */
+const stray = /[\uE000-\uF8FF\u2800-\u28FF\u202A-\u202E\u2066-\u2069\p{Cs}]|(?![\t\r])\p{Cc}/u;

@@ -9,13 +9,12 @@ import { MissingWords } from "#locale/words.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import { eventsOf } from "./events.js";
 import { frameOf } from "./frame.js";
+import { sectionsOn } from "./held.js";
 import { labelsOn } from "./labels.js";
 import { letterOf } from "./letter.js";
 import { liveOn } from "./live.js";
-import { readMarkdown } from "./markdown.js";
 import { messagesOn } from "./messages.js";
 import { missingOn, newPage, type Page } from "./page.js";
-import { sectionsOf } from "./sections.js";
 import type { Document, Templates } from "./templates.js";
 import { viewOf } from "./view.js";
 
@@ -83,7 +82,7 @@ function handoutOn(page: Page, choice: Choice, document: Document, options: Comp
   const { view, voice, report } = page;
   const english = speak(locales, "en", view.country).say;
   const state = stateOf(locales, voice.language, reviews);
-  const sections = sectionsOf(readMarkdown(templates.markdownOf(page, document)), page.holes);
+  const sections = sectionsOn(page, templates, document);
   const whole =
     document === "handout"
       ? { events: eventsOf(page), live: liveOn(page), messages: messagesOn(page), labels: labelsOn(page, templates) }

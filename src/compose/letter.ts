@@ -1,9 +1,8 @@
 import { createHash } from "node:crypto";
 import type { Facts } from "#compute/facts.js";
 import type { Letter, LetterPart } from "#handout/handout.js";
-import { readMarkdown } from "./markdown.js";
+import { sectionsOn } from "./held.js";
 import { type Page, plainOn } from "./page.js";
-import { sectionsOf } from "./sections.js";
 import type { Templates } from "./templates.js";
 
 /** The letter a handout is sent with, in its language and, where staff is a page of its own, under it in the staff's. */
@@ -22,7 +21,7 @@ export function letterOf(page: Page, staff: Page | null, templates: Templates): 
 
 function partOf(page: Page, staff: boolean, templates: Templates): LetterPart {
   const lead = staff ? [{ kind: "text" as const, text: plainOn(page, "letter:for-staff") }] : [];
-  const sections = sectionsOf(readMarkdown(templates.markdownOf(page, "letter")), page.holes);
+  const sections = sectionsOn(page, templates, "letter");
   return { language: page.voice.language, direction: page.voice.direction, lead, sections };
 }
 

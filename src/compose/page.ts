@@ -39,7 +39,8 @@ export function sayOn(page: Page, key: string, values: Values = {}): Fragment {
   const { count, context } = all;
   const chosen = { context: String(context ?? sex), ...(typeof count === "number" ? { count } : {}) };
   const show = (name: string) => {
-    if (all[name] === undefined || all[name] === null) throw new MissingWords(key, page.voice.language, name);
+    if (!Object.hasOwn(all, name) || all[name] === undefined || all[name] === null)
+      throw new MissingWords(key, page.voice.language, name);
     return String(valueOn(page, all[name]));
   };
   return new Fragment(worded(page, () => fill(page.voice.message(key, chosen), show)));
@@ -56,7 +57,8 @@ export function valueOn(page: Page, value: unknown): Fragment {
   if (value instanceof Fragment) return value;
   if (typeof value === "number") return textOn(page, page.voice.number(value));
   if (isAmount(value)) return textOn(page, amountOn(page, value));
-  return textOn(page, String(value));
+  if (typeof value !== "string") throw new TypeError(`no text: ${typeof value}`);
+  return textOn(page, value);
 }
 
 export const textOn = (page: Page, text: string): Fragment =>

@@ -29,6 +29,7 @@ export function partOf(shape: Shape, name: string): Shape | null {
   const parts = partsOf(shape);
   if (name !== "*" && Object.hasOwn(parts, name)) return parts[name] ?? null;
   if (name === "length" && Array.isArray(resolve(shape))) return "number";
+  if (name in Object.prototype) return null;
   return parts["*"] ?? (/^\d+$/.test(name) ? itemOf(shape) : null);
 }
 

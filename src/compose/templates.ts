@@ -2,33 +2,56 @@ import Handlebars from "handlebars";
 import type { Locales } from "#locale/locales.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import { checkTemplates, type Parsed } from "./check-template.js";
-import { helperNames, helpersOn } from "./helpers/helpers.js";
-import type { Page } from "./page.js";
+import { helperNames } from "./helpers/helpers.js";
 import { rewrite } from "./rewrite.js";
+import type { Compiled } from "./run.js";
 
 /** What a page may be: the whole handout, its short form on one page, or its estimate alone. Its first template is of the same name. */
 export type Document = "handout" | "first-page" | "estimate";
 
-/** The templates of the documents, checked and compiled once, ready for any number of pages. */
-export type Templates = { markdownOf: (page: Page, document?: Document | "letter" | "labels") => string };
+/**
+ * The templates of the documents, checked and compiled once, ready for any number of pages. texts: as they were opened, by
+ * path. own: those a clinic has laid over ours (./override.ts), each with the file it came from, and ours alone.
+ */
+export type Templates = {
+  texts: Record<string, string>;
+  compiled: Compiled;
+  own: { files: Record<string, string>; ours: Compiled } | null;
+};
 
-const root = "handout/handout";
+export const root = "handout/handout";
 
 /**
  * Parses and checks templates. files: text by path, "templates/handout/ring.hbs", whose name is then "handout/ring".
  * locales: a key must have words in the source, and in its variants.
  */
 export function openTemplates(files: Record<string, string>, locales: Locales): Outcome<Templates> {
+  const { parsed, problems } = parseTemplates(
+    Object.entries(files).flatMap(([file, text]) => {
+      const name = templateName(file);
+      return name === null ? [] : [{ name, file, text }];
+    }),
+  );
+  problems.push(...checkTemplates(parsed, root, locales));
+  if (stops(problems)) return { value: null, problems };
+  return { value: { texts: files, compiled: compileTemplates(parsed), own: null }, problems };
+}
+
+/** "templates/handout/ring.hbs" is "handout/ring"; null for what is no template. */
+export const templateName = (path: string): string | null => /(?:^|\/)templates\/(.+)\.hbs$/.exec(path)?.[1] ?? null;
+
+/** file: the name to tell problems by. */
+export type TemplateText = { name: string; file: string; text: string };
+
+/** The syntax trees of those that can be read. */
+export function parseTemplates(texts: readonly TemplateText[]): { parsed: Parsed; problems: Problem[] } {
   const problems: Problem[] = [];
   const parsed: Parsed = {};
-  for (const [file, text] of Object.entries(files)) {
-    const [, name] = /(?:^|\/)templates\/(.+)\.hbs$/.exec(file) ?? [];
-    if (name === undefined) continue;
+  for (const { name, file, text } of texts) {
     const program = parse(file, text, problems);
     if (program) parsed[name] = { file, program };
   }
-  problems.push(...checkTemplates(parsed, root, locales));
-  return stops(problems) ? { value: null, problems } : { value: compileAll(parsed), problems };
+  return { parsed, problems };
 }
 
 function parse(file: string, text: string, problems: Problem[]): hbs.AST.Program | null {
@@ -44,7 +67,8 @@ function parse(file: string, text: string, problems: Problem[]): hbs.AST.Program
   }
 }
 
-function compileAll(parsed: Parsed): Templates {
+/** Makes them ready to run, once they are checked; their trees are changed by it. */
+export function compileTemplates(parsed: Parsed): Compiled {
   const options: CompileOptions = {
     knownHelpers: Object.fromEntries(helperNames.map((name) => [name, true])) as NonNullable<
       CompileOptions["knownHelpers"]
@@ -53,11 +77,7 @@ function compileAll(parsed: Parsed): Templates {
     noEscape: true,
     preventIndent: true,
   };
-  const compiled = Object.fromEntries(
+  return Object.fromEntries(
     Object.entries(parsed).map(([name, { program }]) => [name, Handlebars.compile(rewrite(program), options)]),
   );
-  return {
-    markdownOf: (page, document = "handout") =>
-      compiled[`${document}/${document}`]?.(page.view, { helpers: helpersOn(page), partials: compiled }) ?? "",
-  };
 }

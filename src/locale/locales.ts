@@ -5,12 +5,16 @@ import { type Outcome, type Problem, problem, stops } from "#problems/problem.js
 /** One namespace of one language: keys to messages, nested as its file nests them. */
 export type Messages = { [key: string]: string | Messages };
 
-/** The words of every language, by tag and then by namespace; texts: all that lies in the folders, by path. */
+/**
+ * The words of every language, by tag and then by namespace; texts: all that lies in the folders, by path. own: where a clinic
+ * has laid sentences of its own over ours (./override.ts), their names by tag, and ours alone.
+ */
 export type Locales = {
   tags: string[];
   messages: Record<string, Record<string, Messages>>;
   texts: Record<string, string>;
   words: i18n;
+  own?: { written: Record<string, readonly string[]>; ours: Locales };
 };
 
 /** guard.json and status.json lie beside the words and are none. */
@@ -32,7 +36,7 @@ export function openLocales(files: Record<string, string>): Outcome<Locales> {
   for (const [file, text] of Object.entries(files)) {
     const [, tag, namespace] = fileShape.exec(file) ?? [];
     if (tag === undefined || namespace === undefined) continue;
-    const read = parse(text);
+    const read = parseMessages(text);
     if ("detail" in read) {
       problems.push(problem("locale-syntax", start(file), { detail: read.detail }));
       continue;
@@ -43,7 +47,8 @@ export function openLocales(files: Record<string, string>): Outcome<Locales> {
   return { value: { tags: Object.keys(messages).sort(), messages, texts: files, words: engine(messages) }, problems };
 }
 
-function parse(text: string): { messages: Messages } | { detail: string } {
+/** The messages of a file, or why there are none. */
+export function parseMessages(text: string): { messages: Messages } | { detail: string } {
   try {
     const value: unknown = JSON.parse(text);
     return isMessages(value) ? { messages: value } : { detail: "not an object of messages" };

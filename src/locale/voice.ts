@@ -58,7 +58,7 @@ function voiceOf(
       ...(typeof context === "string" ? { context } : {}),
     };
     return fill(message(key, chosen), (name) => {
-      const value = values[name];
+      const value = Object.hasOwn(values, name) ? values[name] : undefined;
       if (value === undefined) throw new MissingWords(key, language, name);
       return typeof value === "number" ? numbers.number(value) : isolated(value, direction);
     });

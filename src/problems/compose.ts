@@ -1,4 +1,6 @@
-import { note, stop } from "./kind.js";
+import { ask, note, stop } from "./kind.js";
+
+type Nothing = Record<never, never>;
 
 /** Templates, the words of a language, and joining them to the facts. */
 export const composeKinds = {
@@ -12,6 +14,18 @@ export const composeKinds = {
   "template-value-missing": stop<{ key: string; value: string; language: string }>(),
   "template-markup-unknown": stop<{ markup: string; known: readonly string[] }>(),
   "template-value-absent": stop<{ helper: string }>(),
+  "template-construct": stop<{ construct: string }>(),
+  "template-cycle": stop<{ name: string }>(),
+  "template-endless": stop<Nothing>(),
+  "template-failed": stop<{ detail: string }>(),
+  "template-words-literal": note<{ words: string }>(),
+  "override-unknown": stop<{ name: string; near: readonly string[] }>(),
+  "override-empty": stop<{ key: string }>(),
+  "override-figures": ask<{ language: string; key: string; wanted: readonly string[]; found: readonly string[] }>(
+    "language",
+    "key",
+  ),
+  "override-drops": stop<{ lost: string }>(),
   "locale-syntax": stop<{ detail: string }>(),
   "words-missing": stop<{ key: string; language: string }>(),
   "words-value-missing": stop<{ key: string; value: string; language: string }>(),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { newPage } from "#compose/page.js";
+import { run } from "#compose/run.js";
 import { viewOf } from "#compose/view.js";
 import type { Messages } from "#locale/locales.js";
 import { speak } from "#locale/voice.js";
@@ -61,9 +62,8 @@ describe("no number on the page is made up by a template", () => {
     ["cat", cat, "es"],
   ] as const)("outside its values the page of the %s has none (%#)", (_name, facts, language) => {
     const page = newPage(viewOf(facts), speak(locales, language, facts.country), () => {});
-    const outside = templates
-      .markdownOf(page, "handout")
-      .replace(/[\uE000-\uE019]+/gu, "")
+    const outside = run(templates.compiled, page, "handout")
+      .markdown.replace(/[\uE000-\uE019]+/gu, "")
       .replace(/^1\. /gm, "");
     const found = outside.split("\n").filter((line) => holdsNumber(line, language));
     expect(outside).toContain("::section{#go-now .urgent}");

@@ -58,7 +58,7 @@ describe("helpers, partials, choices, lists, blocks and syntax", () => {
     ["looping over one thing", "{{#each patient.name}}x{{/each}}", ["template-not-a-list 1:9"]],
     ["a block of the page", "## A\n\n:::leed\nx\n:::", ["template-markup-unknown 3:1"]],
     ["an open block", "a\n{{#if collar}}\nb", ["template-syntax 3:1"]],
-    ["a decorator", "{{* x}}", ["template-syntax 1:1"]],
+    ["a decorator", "{{* x}}", ["template-construct 1:1"]],
   ])("%s", (_what, text, expected) => {
     const found = problemsOf(text);
     expect(found.length).toBeGreaterThan(0);

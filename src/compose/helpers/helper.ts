@@ -9,3 +9,9 @@ export type Helper = (page: Page, args: readonly unknown[], hash: Values, owner:
 
 /** The hash key under which a template's compiler passes the owner; no template can write it. */
 export const ownerKey = " owner";
+
+/** A value as it stands; a list or an object is no text, and is never printed as one. */
+export function asText(given: unknown): string {
+  if (typeof given === "string" || typeof given === "number") return String(given);
+  throw new TypeError(`no text: ${typeof given}`);
+}

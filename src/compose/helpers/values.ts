@@ -5,18 +5,18 @@ import { Fragment } from "../holes.js";
 import { medicineNameOn } from "../medicine-name.js";
 import type { Page } from "../page.js";
 import { amountOn, plainOn, sayOn, textOn, valueOn } from "../page.js";
-import type { Helper } from "./helper.js";
+import { asText, type Helper } from "./helper.js";
 
 /** {{value patient.name}}, or simply {{patient.name}}. */
 const value: Helper = (page, [given]) => valueOn(page, given);
 
 /** {{when validUntil}}: "Monday, March 16"; with a time, "Monday, March 16 at 9:30 AM". capital=true: it begins a line. */
 const when: Helper = (page, [given], { capital }, owner) =>
-  page.holes.inline(begun(page, whenOn(page, String(given), page.origins.text(owner)), capital));
+  page.holes.inline(begun(page, whenOn(page, asText(given), page.origins.text(owner)), capital));
 
 /** {{date discharged}}: the day with its year, "March 2, 2026". */
 const date: Helper = (page, [given], _hash, owner) => {
-  const iso = String(given).slice(0, 10);
+  const iso = asText(given).slice(0, 10);
   return page.holes.inline({ kind: "when", iso, text: page.voice.wholeDay(iso), from: page.origins.text(owner) });
 };
 
@@ -33,20 +33,20 @@ const dates: Helper = (page, [given], _hash, owner) =>
 
 /** {{between earliest latest}}: "between Friday, March 6 and Sunday, March 8", or the one day if they are the same. */
 const between: Helper = (page, [first, last], { capital }, owner) =>
-  page.holes.inline(begun(page, betweenOn(page, String(first), String(last), page.origins.text(owner)), capital));
+  page.holes.inline(begun(page, betweenOn(page, asText(first), asText(last), page.origins.text(owner)), capital));
 
 const begun = ({ voice }: Page, when: When, capital: unknown): When =>
   capital === true ? { ...when, text: voice.capital(when.text) } : when;
 
 /** {{time at}}: "8:00 AM" */
-const time: Helper = (page, [given]) => textOn(page, page.voice.time(String(given)));
+const time: Helper = (page, [given]) => textOn(page, page.voice.time(asText(given)));
 
 /** {{times remedy.times}}: "8:00 AM and 8:00 PM" */
 const times: Helper = (page, [given]) =>
   textOn(page, page.voice.list((given as { at: string }[]).map(({ at }) => page.voice.time(at))));
 
 /** {{timeRange open close}}: "8:00 AM – 6:00 PM" */
-const timeRange: Helper = (page, [open, close]) => textOn(page, page.voice.timeRange(String(open), String(close)));
+const timeRange: Helper = (page, [open, close]) => textOn(page, page.voice.timeRange(asText(open), asText(close)));
 
 /** {{dose due}}: what to give at one time. */
 const dose: Helper = (page, [given]) => page.holes.inline(doseOn(page, given as Dose));
@@ -78,7 +78,7 @@ const money: Helper = (page, [given], _hash, owner) =>
 
 /** {{phone contact.phone}} */
 const phone: Helper = (page, [given], _hash, owner) => {
-  const e164 = String(given);
+  const e164 = asText(given);
   return page.holes.inline({ kind: "phone", e164, text: page.voice.phone(e164), from: page.origins.text(owner) });
 };
 
@@ -87,7 +87,7 @@ const lines: Helper = (page, [given]) => textOn(page, (given as string[]).join("
 
 /** {{email clinic.email}} */
 const email: Helper = (page, [given], _hash, owner) => {
-  const address = String(given);
+  const address = asText(given);
   return page.holes.inline({ kind: "email", address, text: address, from: page.origins.text(owner) });
 };
 

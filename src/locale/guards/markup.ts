@@ -1,9 +1,12 @@
 import type { Guard } from "./sentence.js";
 import { sourceOf } from "./values.js";
 
-/** What Markdown would read as something else than words, and what holes are made of. Emphasis is counted by itself. */
+/**
+ * What Markdown would read as something else than words, what holes and traces are made of, and what turns the order of a line.
+ * Emphasis is counted by itself.
+ */
 const stray =
-  /[_\\`#|<>[\]~]|^\s*(?:[-+>]|\d+[.)])\s|::|[\uE000-\uF8FF\r\n\t]|\{\{(?![\w-]+\}\})|(?<!\{\{[\w-]+)\}\}/gu;
+  /[_\\`#|<>[\]~]|^\s*(?:[-+>]|\d+[.)])\s|::|[\uE000-\uF8FF\u2800-\u28FF\u202A-\u202E\p{Cc}\p{Cs}]|\{\{(?![\w-]+\}\})|(?<!\{\{[\w-]+)\}\}/gu;
 
 const strongs = (text: string): number => (text.match(/\*\*/g) ?? []).length + (text.match(/\*/g) ?? []).length / 1000;
 const strays = (text: string): number => (text.replace(/\{\{[\w-]+\}\}/g, "x").match(stray) ?? []).length;

@@ -8,7 +8,10 @@ export type Stamp = { from: string; words: string; by: Reviewer };
 /** A clinic's own reading of a language: who, when ("2026-03-04"), and the hashes of the sentences as they were read. */
 export type ClinicReview = { language: string; by: string; on: string; sentences: Record<string, string> };
 
-/** A sentence as it is now: hashes of its source and of its words (null where it has none), and what its stamp says. */
+/**
+ * A sentence as it is now: hashes of its source and of its words (null where it has none), and what its stamp says. own: the
+ * clinic has written it itself, and so it is no translation of ours.
+ */
 export type SentenceStatus = {
   name: string;
   forOwners: boolean;
@@ -16,4 +19,5 @@ export type SentenceStatus = {
   words: string | null;
   stale: boolean;
   by: Reviewer;
+  own?: true;
 };

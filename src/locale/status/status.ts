@@ -47,9 +47,10 @@ export function statusOf(locales: Locales, tag: string, clinic: readonly ClinicR
 export function stateOf(locales: Locales, tag: string, clinic: readonly ClinicReview[]): LanguageStatus["state"] {
   if (!locales.tags.includes(tag)) return "unreviewed";
   if (isOriginal(tag, locales.tags)) return "original";
+  const written = (locales.own?.written[tag] ?? []).length > 0;
   const stamps = [tag, baseOf(tag, locales.tags)].map((each) => locales.texts[`locales/${each}/status.json`]);
   const isRead =
-    stamps.some((text) => text?.includes(' qualified"')) || clinic.some(({ language }) => language === tag);
+    written || stamps.some((text) => text?.includes(' qualified"')) || clinic.some(({ language }) => language === tag);
   return isRead ? statusOf(locales, tag, clinic).state : "unreviewed";
 }
 
@@ -63,6 +64,20 @@ export function statusesOf(locales: Locales, tag: string): SentenceStatus[] {
 }
 
 function readStatuses(locales: Locales, tag: string): SentenceStatus[] {
+  return locales.own ? ownStatuses(locales, locales.own, tag) : ourStatuses(locales, tag);
+}
+
+/** What a clinic says otherwise is its own; how far our words were read is told of our source, whatever the clinic says there. */
+function ownStatuses(locales: Locales, { written, ours }: NonNullable<Locales["own"]>, tag: string): SentenceStatus[] {
+  const names = new Set(written[tag]);
+  const words = new Map(sentencesOf(locales, tag).map(({ name, own }) => [name, hashOf(own)]));
+  return statusesOf(ours, tag).map((one): SentenceStatus => {
+    if (!names.has(one.name)) return one;
+    return { ...one, words: words.get(one.name) ?? null, stale: false, by: "nobody", own: true };
+  });
+}
+
+function ourStatuses(locales: Locales, tag: string): SentenceStatus[] {
   const stamps = stampsOf(locales, tag);
   const base = baseOf(tag, locales.tags);
   const inherited = new Map(base ? statusesOf(locales, base).map((one) => [one.name, one]) : []);
@@ -90,5 +105,7 @@ const hashOf = (forms: readonly Form[]): string =>
 export const readByClinic = (locales: Locales, tag: string, clinic: readonly ClinicReview[]): Set<string> =>
   new Set(statusesOf(locales, tag).flatMap((one) => (readBy(clinic, tag, one) ? [one.name] : [])));
 
-const readBy = (clinic: readonly ClinicReview[], tag: string, { name, words }: SentenceStatus): boolean =>
-  words !== null && clinic.some((review) => review.language === tag && review.sentences[name] === words);
+/** What it wrote itself, it has read. */
+const readBy = (clinic: readonly ClinicReview[], tag: string, { name, words, own }: SentenceStatus): boolean =>
+  own === true ||
+  (words !== null && clinic.some((review) => review.language === tag && review.sentences[name] === words));
