@@ -109,6 +109,7 @@ test.each([
     name: "insulin",
     insulin: { value: "40", unit: "IU/mL" as const },
     syringe: "U-40" as const,
+    container: { value: "10", unit: "mL" as const },
     route: "under the skin" as const,
     dose: { value: dose, unit: "IU/kg" as const },
     every,
