@@ -18,8 +18,12 @@ export function medicineNameOn(page: Page, medicine: Medicine): Fragment {
 export const placedNameOn = (page: Page, medicine: Medicine): string =>
   ownNameOn(page, medicine) + sideOn(page, medicine);
 
+/** Its name, what stands on the label in brackets, and into which eye or ear: "Ofloxacin (left eye)". */
+export const placedMedicineOn = (page: Page, medicine: Medicine): Fragment =>
+  new Fragment(`${medicineNameOn(page, medicine).markdown}${textOn(page, sideOn(page, medicine)).markdown}`);
+
 /** " (left eye)"; nothing where no side is said. */
-export const sideOn = (page: Page, { route }: Medicine): string =>
+const sideOn = (page: Page, { route }: Medicine): string =>
   sided.test(route) ? ` (${plainOn(page, `handout:medicines.where.${route}`)})` : "";
 
 const sided = /^(?:left|right|both) /;

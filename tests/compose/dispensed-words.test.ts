@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { printTree } from "#handout/print-tree.js";
-import { compose, compute, openHouse, readPlan } from "#index.js";
+import { compose, compute, openHouse, readPlan, render } from "#index.js";
 import { shippedFiles } from "#io/shipped.js";
 
 const source = (file: string, text: string) => ({ file, bytes: new TextEncoder().encode(text) });
@@ -28,3 +28,35 @@ it.each([
     expect(handout?.value && printTree(handout.value)).toContain(words[language]);
   }
 });
+
+const eyes =
+  "name: ofloxacin, drops: 0.3 %, route: both eyes, give: 1 drop, every: 8 h, for: 30 days, last given: 08:00, container: 5 mL, once opened: 28 days";
+
+it.each([
+  ["en", "2 bottles (5 mL in each)", "use it for 28 days", "Ofloxacin (each eye): 1 drop"],
+  ["es", "2 frascos (5 mL en cada uno)", "durante 28 días", "Ofloxacin (cada ojo): 1 gota"],
+  ["de", "2 Flaschen (je 5 mL)", "28 Tage lang verwendbar", "Ofloxacin (jedes Auge): 1 Tropfen"],
+  ["fr", "2 flacons (5 mL chacun)", "pendant 28 jours", "Ofloxacin (chaque œil)"],
+  ["pt-BR", "2 frascos (5 mL em cada um)", "por 28 dias", "Ofloxacin (cada olho)"],
+  ["vi", "2 chai (mỗi cái 5 mL)", "dùng được trong 28 ngày", "Ofloxacin"],
+  ["zh-Hans", "2瓶（每个5 mL）", "可以用28天", "Ofloxacin"],
+  ["ar", "5 mL في كل واحدة", "28 يومًا", "Ofloxacin (كل عين)"],
+])(
+  "in %s: how many bottles, what each holds, how long it keeps, and into which eye the next drop goes",
+  async (tag, ...words) => {
+    const written = cat
+      .replace(/medicines:[\s\S]*?(?=\n[a-z])/, `medicines:\n  - { ${eyes} }`)
+      .replace(/estimate:[\s\S]*?(?=allow:)/, "");
+    const house = openHouse(await shippedFiles()).value;
+    const plan = readPlan({ plan: source("plan.yaml", written), clinic, prices }, { today: "2026-03-05" });
+    const facts = house && plan.value && compute(plan.value, house);
+    const handout = house && facts?.value && compose(facts.value, house, { language: tag });
+    const files =
+      house &&
+      handout?.value &&
+      (await render(handout.value, house, { paper: "letter", large: false, formats: ["text"] }));
+    const text = new TextDecoder().decode(files?.value?.[0]?.bytes);
+    const plain = text.replace(/[\u2066-\u2069]/g, "").replace(/\s+/g, " ");
+    for (const said of words) expect(plain).toContain(said);
+  },
+);

@@ -2,7 +2,7 @@ import type { Dose, Medicine, Stretch } from "#compute/facts.js";
 import type { Inline, When } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
 import { Fragment } from "../holes.js";
-import { medicineNameOn } from "../medicine-name.js";
+import { medicineNameOn, placedMedicineOn } from "../medicine-name.js";
 import type { Page } from "../page.js";
 import { amountOn, plainOn, sayOn, textOn, valueOn } from "../page.js";
 import { asText, type Helper } from "./helper.js";
@@ -62,6 +62,9 @@ const give: Helper = (page, [given], { of }) => {
 /** {{medicine medicine}}: its name in the owner's language, and the label's in brackets. */
 const medicine: Helper = (page, [given]) => medicineNameOn(page, given as Medicine);
 
+/** {{placed medicine}}: the same, and into which eye or ear, where nothing else says it: "Ofloxacin (left eye)". */
+const placed: Helper = (page, [given]) => placedMedicineOn(page, given as Medicine);
+
 /** {{amount strength}}: "375 mg" */
 const amount: Helper = (page, [given]) => valueOn(page, given);
 
@@ -103,6 +106,7 @@ export const valueHelpers = {
   dose,
   give,
   medicine,
+  placed,
   amount,
   hours,
   money,
