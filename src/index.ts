@@ -28,7 +28,7 @@ import { speak } from "#locale/voice.js";
 import type { Logo } from "#logo/logo.js";
 import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
-import type { Outcome, Problem } from "#problems/problem.js";
+import { type Outcome, type Problem, problem } from "#problems/problem.js";
 import { type Reading, readPage } from "#reading/reading.js";
 import { alwaysSaid } from "#tables/always-said.js";
 import { type Choices, choicesOf } from "#tables/choices.js";
@@ -59,10 +59,10 @@ export type House = {
   fonts: Fonts;
   overrides: readonly Overridden[];
 };
-/** A file of a clinic's own, by the name of ours that it stands for: "templates/handout/ring.hbs"; of texts, the sentences it says otherwise. */
-export type Overridden = { name: string; sha256: string; texts?: readonly string[] };
+/** A file of a clinic's own, by the name of ours that it stands for; texts: the sentences that a file of them says otherwise. */
+export type Overridden = { name: string; file: string; sha256: string; texts?: readonly string[] };
 /** name: "templates/handout/ring.hbs" or "locales/es/handout.json"; file: the name to tell problems by, where it is another. */
-export type OwnFile = { name: string; text: string; file?: string };
+export type OwnFile = { name: string; bytes: Uint8Array; file?: string };
 
 /** What a handout can be drawn as, in the order the files are written. */
 export const formats = ["pdf", "html", "text", "ics", "sms", "eml", "labels"] as const;
@@ -117,12 +117,15 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
  * the shape of ours, and says only what it says otherwise. Both are held to what a handout must be: DEVELOPERS.md tells how.
  */
 export function override(house: House, files: readonly OwnFile[]): Outcome<House> {
-  const own = files.map(({ name, text, file = name }) => ({ path: name, text, file }));
+  const own = files.map(({ name, bytes, file = name }) => ({ path: name, bytes, file, text: textIn(bytes) }));
+  const unread = own.filter(({ text }) => text === null);
+  if (unread.length > 0) return { value: null, problems: unread.map(({ file }) => noText(file)) };
   const isText = ({ path }: { path: string }) => path.startsWith("locales/");
-  const words = overrideTexts(house.locales, own.filter(isText));
+  const read = own.map(({ text, ...one }) => ({ ...one, text: text ?? "" }));
+  const words = overrideTexts(house.locales, read.filter(isText));
   const templates = overrideTemplates(
     house.templates,
-    own.filter((one) => !isText(one)),
+    read.filter((one) => !isText(one)),
     words.value?.locales ?? house.locales,
   );
   const problems = [...words.problems, ...templates.problems];
@@ -130,9 +133,10 @@ export function override(house: House, files: readonly OwnFile[]): Outcome<House
   const { locales, said } = words.value;
   const overrides = own
     .map(
-      ({ path, text }): Overridden => ({
+      ({ path, file, bytes }): Overridden => ({
         name: path,
-        sha256: sha256(text),
+        file,
+        sha256: sha256(bytes),
         ...(said[path] ? { texts: said[path] } : {}),
       }),
     )
@@ -140,7 +144,19 @@ export function override(house: House, files: readonly OwnFile[]): Outcome<House
   return { value: { ...house, templates: templates.value, locales, overrides }, problems };
 }
 
-const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
+/** The text of a file, or null where it is none in UTF-8. */
+function textIn(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+const noText = (file: string): Problem =>
+  problem("override-unusable", { file, line: 1, column: 1, length: 1 }, { path: file, context: "not-text", limit: 0 });
+
+const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
 /**
  * What follows from the plan: dates, doses, money, fit and signs, each with its place. earlier: the revisions before it, the

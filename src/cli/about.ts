@@ -3,11 +3,12 @@ import type { ExitCode } from "./exit-code.js";
 
 const manual = `
 Tells what is set up here and what is missing: the clinic profile with its prices,
-collars and holidays, each language and who has read it, fonts, and whether there is a
-mail server. Of the mail server's address and password nothing is shown.
+collars and holidays, the clinic's own templates and texts, each language and who has
+read it, fonts, and whether there is a mail server. Of the mail server's address and password nothing is shown.
 
 With --json it is one object:
-  {version, node, clinic, prices, collars, holidays, languages, fonts, smtp}
+  {version, node, clinic, usable, prices, collars, holidays, languages, fonts,
+   overrides, smtp}
 
 Examples:
   hearthsheet about

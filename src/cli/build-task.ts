@@ -45,12 +45,12 @@ export const builder =
       out: (line: string) => said.push({ to: "out", line }),
       err: (line: string) => said.push({ to: "err", line }),
     };
-    const read = await readCase(name, source ?? (await readSource(name)), written, line, options.today);
+    const read = await readCase(desk.house, name, source ?? (await readSource(name)), written, line, options.today);
     const from = hashOf(read, options, await version());
     const made = { name, language: read.language, from, said };
     if (from === before && (await isThere(join(folder, "record.json")))) return { ...made, code: 0, skipped: true };
     const code = await buildOne(
-      { ...desk, terminal: { ...desk.terminal, ...quiet } } as Desk,
+      { ...desk, house: read.house, terminal: { ...desk.terminal, ...quiet } } as Desk,
       read,
       { out: folder, kept },
       options,
@@ -59,9 +59,9 @@ export const builder =
   };
 
 /** Everything a package follows from: the texts, what was asked for, and the tool. */
-function hashOf({ texts, earlier, reviews }: Case, options: BuildOptions, tool: string): string {
+function hashOf({ texts, earlier, house, reviews }: Case, options: BuildOptions, tool: string): string {
   const hash = createHash("sha256");
   for (const { bytes } of texts) hash.update(`${bytes.length} `).update(bytes);
   const { jobs: _jobs, resume: _resume, json: _json, ...asked } = options;
-  return hash.update(JSON.stringify([tool, asked, earlier, reviews])).digest("hex");
+  return hash.update(JSON.stringify([tool, asked, earlier, reviews, house.overrides])).digest("hex");
 }

@@ -22,6 +22,10 @@ Files written:
                                            of your staff, with who has read it
   record.json                              what was handed over: the plan's hash, the
                                            problems and reasons, each file's SHA-256
+A folder "overrides" beside the clinic profile holds templates and texts of the
+clinic's own, by the names of ours: overrides/templates/handout/done.hbs. They are
+checked with each plan, and listed in record.json.
+
 One plan goes straight into DIR; of several, each goes into a folder of DIR named
 after its own ("rex/plan.yaml" into DIR/rex), and a line of standard input into
 DIR/line-N. With several languages each has its own folder below that ("es"), beside

@@ -1,6 +1,7 @@
 import { dirname, isAbsolute, join } from "node:path";
 import {
   clinicPath,
+  type House,
   type Logo,
   namedIn,
   type Outcome,
@@ -18,10 +19,11 @@ import { sha256 } from "#io/sha256.js";
 import { logoEngine } from "#io/shipped.js";
 import { placeOf } from "#problems/place.js";
 import { type Problem, problem } from "#problems/problem.js";
+import { clinicHouse } from "./clinic-house.js";
 import { clinicReviewsIn, noReviews, type Reviews } from "./clinic-reviews.js";
 
 /** A source, what it is, and where its first line stands on the user's side: a line of a stream has its own number. */
-export type Text = Source & { is: keyof Sources | "logo"; firstLine: number };
+export type Text = Source & { is: keyof Sources | "logo" | "own"; firstLine: number };
 
 /** One plan on its way through the command line. */
 export type Case = {
@@ -32,8 +34,10 @@ export type Case = {
   earlier: Plan[];
   /** What each of them was read from: itself, its clinic profile and its price list. */
   past: Text[][];
-  /** The plan as it came, its clinic profile and its price list: to show lines of, and to keep the hash of. */
+  /** The plan as it came, its clinic profile, its price list and what the clinic has of its own: to show lines of, and to keep. */
   texts: Text[];
+  /** The house with the clinic's own templates and texts. */
+  house: House;
   /** The language of the clinic's staff, as far as it is known. */
   language: string;
   /** What the clinic itself has read of the languages. */
@@ -43,16 +47,18 @@ export type Case = {
 };
 
 /** The cases the user named, one after another; "-" is one case a line of standard input. today: "2026-03-04". */
-export async function* readCases(paths: readonly string[], today: string): AsyncGenerator<Case> {
+export async function* readCases(house: House, paths: readonly string[], today: string): AsyncGenerator<Case> {
   for (const path of paths) {
-    if (path !== "-") yield readCase(path, await readSource(path), dirname(path), 1, today);
+    if (path !== "-") yield readCase(house, path, await readSource(path), dirname(path), 1, today);
     else
       for await (const { line, source } of readLines(process.stdin, path))
-        yield readCase(`${path}:${line}`, source, ".", line, today);
+        yield readCase(house, `${path}:${line}`, source, ".", line, today);
   }
 }
 
+/** house: ours; the case has it with what its clinic has of its own. */
 export async function readCase(
+  house: House,
   name: string,
   { value: plan, problems: unread }: Outcome<Source>,
   folder: string,
@@ -62,32 +68,37 @@ export async function readCase(
   if (!plan)
     return {
       ...{ name, plan: { value: null, problems: unread }, earlier: [], past: [], texts: [] },
-      ...{ language: "en", reviews: noReviews, logo: null },
+      ...{ house, language: "en", reviews: noReviews, logo: null },
     };
   const clinic = await readNamed(clinicPath(plan), folder);
   const prices = await readNamed(pricesPath({ plan, clinic: clinic?.value }), clinic ? dirname(clinic.path) : folder);
   const sources = { plan, clinic: clinic?.value, prices: prices?.value };
   const read = readPlan(sources, { today });
-  const before = await readEarlier(read.value, folder, today);
-  const logo = await readLogo(sources, clinic ? dirname(clinic.path) : folder);
-  const { value: reviews, problems: unreviewed } = await clinicReviewsIn(clinic ? dirname(clinic.path) : folder);
+  const before = await readEarlier(house, read.value, folder, today);
+  const clinicFolder = clinic ? dirname(clinic.path) : folder;
+  const logo = await readLogo(sources, clinicFolder);
+  const { value: reviews, problems: unreviewed } = await clinicReviewsIn(clinicFolder);
+  const own = await clinicHouse(house, clinicFolder);
   const problems = [
     ...[clinic, prices].reduce(tellUnread, read.problems),
     ...before.problems,
     ...unreviewed,
     ...logo.problems,
+    ...own.problems,
   ];
   return {
     name,
-    plan: { value: before.value && reviews && logo.value && read.value, problems },
+    plan: { value: before.value && reviews && logo.value && own.house && read.value, problems },
     earlier: before.value?.plans ?? [],
     past: before.value?.texts ?? [],
     texts: [
       { ...plan, is: "plan", firstLine },
       ...(clinic?.value ? [{ ...clinic.value, is: "clinic" as const, firstLine: 1 }] : []),
       ...(prices?.value ? [{ ...prices.value, is: "prices" as const, firstLine: 1 }] : []),
+      ...own.own.map((text) => ({ ...text, is: "own" as const, firstLine: 1 })),
       ...(logo.value?.source ? [{ ...logo.value.source, is: "logo" as const, firstLine: 1 }] : []),
     ],
+    house: own.house ?? house,
     language: staffLanguage(sources) ?? "en",
     reviews: reviews ?? noReviews,
     logo: logo.value?.logo ?? null,
@@ -111,7 +122,7 @@ const unreadLogo = (found: Problem, at: Problem["at"]): Problem =>
   found.code === "file-too-large" ? problem("logo-too-large", at, found.values) : { ...found, at };
 
 /** The revisions before a plan, each as it was when the next was made from it. Problems: "earlier-missing", "earlier-changed". */
-async function readEarlier(plan: Plan | null, folder: string, today: string): Promise<Outcome<Earlier>> {
+async function readEarlier(house: House, plan: Plan | null, folder: string, today: string): Promise<Outcome<Earlier>> {
   if (!plan?.revises) return { value: { plans: [], texts: [] }, problems: [] };
   const at = placeOf(plan.places, "revises", "plan");
   const path = isAbsolute(plan.revises.plan) ? plan.revises.plan : join(folder, plan.revises.plan);
@@ -119,7 +130,7 @@ async function readEarlier(plan: Plan | null, folder: string, today: string): Pr
   if (!source.value) return { value: null, problems: [problem("earlier-missing", at, { path })] };
   if (sha256(source.value.bytes) !== plan.revises.sha256)
     return { value: null, problems: [problem("earlier-changed", at, { path })] };
-  const before = await readCase(path, source, dirname(path), 1, today);
+  const before = await readCase(house, path, source, dirname(path), 1, today);
   const unread = before.plan.value ? [] : before.plan.problems;
   const value = before.plan.value && {
     plans: [...before.earlier, before.plan.value],

@@ -13,8 +13,8 @@ import { verdictLine, verdictOn } from "./verdict.js";
 export async function checkPlans(plans: readonly string[], options: CheckOptions): Promise<ExitCode> {
   const desk = await openDesk(options);
   let tally = noPlans;
-  for await (const one of readCases(plans, options.today))
-    tally = count(tally, one, await checkOne(desk, one, options));
+  for await (const one of readCases(desk.house, plans, options.today))
+    tally = count(tally, one, await checkOne({ ...desk, house: one.house }, one, options));
   sum(desk, tally);
   return tally.code;
 }

@@ -71,6 +71,10 @@ async function entryOf(folder: string, house: House, { one, facts, drawn, made, 
       ...(logo ? { logo: sourceOf(logo) } : {}),
     };
   };
+  const own = one.house.overrides.flatMap(({ name, file }) => {
+    const text = one.texts.find((each) => each.is === "own" && each.file === file);
+    return text ? [{ name, ...sourceOf(text) }] : [];
+  });
   return {
     what: "built",
     at: new Date().toISOString(),
@@ -81,6 +85,7 @@ async function entryOf(folder: string, house: House, { one, facts, drawn, made, 
     sources: sourcesOf(one.texts),
     earlier: one.past.map(sourcesOf),
     reviews: one.reviews.source && sourceOf(one.reviews.source),
+    ...(own.length > 0 ? { overrides: own } : {}),
     asked: {
       languages: options.language,
       formats: options.format,

@@ -69,7 +69,7 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
   const texts: Case["texts"] = [{ file: path, bytes: new TextEncoder().encode(text), is: "clinic", firstLine: 1 }];
   report(
     desk,
-    { name: path, plan: { value: null, problems }, earlier: [], past: [], texts, language, reviews: noReviews },
+    { name: path, plan: { value: null, problems }, earlier: [], past: [], texts, house, language, reviews: noReviews },
     settled,
   );
   if (settled.open.length > 0) return 1;

@@ -133,6 +133,7 @@ function settledCase(room: PlanRoom, path: string, text: string, { house }: Desk
       earlier: [],
       past: [],
       texts: [{ file: path, bytes: new TextEncoder().encode(text), is: "plan", firstLine: 1 }, ...room.texts],
+      house,
       language: room.language,
       reviews: noReviews,
     },

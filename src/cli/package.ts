@@ -33,6 +33,7 @@ export async function packageOf(contents: Contents, house: House): Promise<Packa
     clinic: text("clinic"),
     prices: text("prices"),
     logo: text("logo"),
+    overrides: house.overrides,
     languages: reviewStates(drawn, house, reviews),
     settled,
     files,

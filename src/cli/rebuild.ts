@@ -4,7 +4,9 @@ import {
   type Logo,
   type Outcome,
   openLogo,
+  override,
   type Plan,
+  type Problem,
   readClinicReviews,
   readPlan,
   type Source,
@@ -20,8 +22,8 @@ import { packageOf } from "./package.js";
 
 /** The files of a paper, built again from the texts kept with it. bytesOf: a kept text's bytes. */
 export async function rebuild(
-  house: House,
-  { sources, earlier, reviews, asked, on }: Built,
+  ours: House,
+  { sources, earlier, reviews, overrides = [], asked, on }: Built,
   bytesOf: (source: SourceKept) => Uint8Array | undefined,
 ): Promise<Outcome<{ name: string; sha256: string }[]>> {
   const textsOf = (of: Sources): Text[] =>
@@ -36,7 +38,14 @@ export async function rebuild(
     const plan = text("plan") ?? { file: "", bytes: new Uint8Array() };
     return readPlan({ plan, clinic: text("clinic"), prices: text("prices") }, { today: on });
   };
-  const plan = read(sources);
+  const own = overrides.flatMap((source) => {
+    const bytes = bytesOf(source);
+    return bytes ? [{ name: source.name, file: source.file, bytes }] : [];
+  });
+  const laid = override(ours, own);
+  if (!laid.value) return { value: null, problems: laid.problems };
+  const house = laid.value;
+  const plan = withProblems(read(sources), laid.problems);
   const drawnLogo = await logoOf(textsOf(sources));
   const before = earlier.map(read);
   const reviewBytes = reviews && bytesOf(reviews);
@@ -62,6 +71,11 @@ export async function rebuild(
     };
   });
 }
+
+const withProblems = <T>({ value, problems }: Outcome<T>, more: readonly Problem[]): Outcome<T> => ({
+  value,
+  problems: [...problems, ...more],
+});
 
 /** The kept logo, drawn again: it was sound when it was kept. */
 async function logoOf(texts: readonly Text[]): Promise<Logo | null> {

@@ -25,8 +25,9 @@ const screen = { input: process.stdin, output: process.stderr };
 
 /** Writes the next revision of a plan beside it. Nothing is written where something stops it, and nothing is written over. */
 export async function revisePlan(path: string, options: ReviseOptions): Promise<ExitCode> {
-  const desk = await openDesk(options);
-  const one = await readCase(path, await readSource(path), dirname(path), 1, options.today);
+  const tool = await openDesk(options);
+  const one = await readCase(tool.house, path, await readSource(path), dirname(path), 1, options.today);
+  const desk = { ...tool, house: one.house };
   // What the paper in force asked for was answered when it was built.
   const facts = await follow({ value: one.plan.value, problems: [] }, (plan) => compute(plan, desk.house, one.earlier));
   const unread = [...one.plan.problems, ...facts.problems].filter(({ severity }) => severity === "stop");

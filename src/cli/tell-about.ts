@@ -1,8 +1,10 @@
+import { dirname } from "node:path";
 import { format } from "date-fns/format";
 import { explain, languages } from "#index.js";
 import { version } from "#io/shipped.js";
 import { problem } from "#problems/problem.js";
 import { readServer } from "#send/server.js";
+import { clinicHouse } from "./clinic-house.js";
 import { type Desk, openDesk } from "./desk.js";
 import { openPlanRoom } from "./entry/plan-room.js";
 import type { ExitCode } from "./exit-code.js";
@@ -17,11 +19,12 @@ async function lookAround(desk: Desk, { clinic }: Options) {
   const today = format(new Date(), "yyyy-MM-dd");
   const { room, refusal } = await openPlanRoom(desk, ".", { today, ...(clinic === undefined ? {} : { clinic }) });
   const profile = room?.profile;
+  const clinicPath = room?.clinicPath ?? refusal?.broken?.name ?? null;
   const smtp = process.env["HEARTHSHEET_SMTP"];
   return {
     version: await version(),
     node: process.version,
-    clinic: room?.clinicPath ?? refusal?.broken?.name ?? null,
+    clinic: clinicPath,
     usable: room !== null,
     prices: profile?.prices.length ?? 0,
     collars: profile?.collars.length ?? 0,
@@ -30,8 +33,16 @@ async function lookAround(desk: Desk, { clinic }: Options) {
       ...{ tag, name, state, sentences, complete },
     })),
     fonts: desk.house.fonts.pdf.length,
+    ...(await ownIn(desk, clinicPath)),
     smtp: smtp ? (readServer(smtp).value ? "set" : "unreadable") : "missing",
   };
+}
+
+/** What the clinic has of its own. overrides: null where that cannot be used. */
+async function ownIn({ house }: Desk, clinicPath: string | null) {
+  if (clinicPath === null) return { overrides: [] };
+  const own = await clinicHouse(house, dirname(clinicPath));
+  return { overrides: own.house?.overrides.map(({ file: _file, ...one }) => one) ?? null };
 }
 
 export async function tellAbout(options: Options): Promise<ExitCode> {
@@ -46,7 +57,7 @@ function linesOf({ house }: Desk, found: Awaited<ReturnType<typeof lookAround>>)
   const said = (context: string, given = "", count = 0) =>
     explain(problem("about", at, { context, given, count }), house, deskLanguage()).what;
   const tell = (...about: Parameters<typeof said>) => printable(said(...about));
-  const { clinic, usable, prices, collars, holidays, fonts } = found;
+  const { clinic, usable, prices, collars, holidays, overrides, fonts } = found;
   const ours = usable
     ? [
         tell("clinic", clinic ?? ""),
@@ -59,6 +70,10 @@ function linesOf({ house }: Desk, found: Awaited<ReturnType<typeof lookAround>>)
   return [
     tell("tool", `${found.version}, Node ${found.node}`),
     ...ours,
+    ...(overrides === null ? [tell("overrides-broken")] : []),
+    ...(overrides && overrides.length > 0
+      ? [tell("overrides", overrides.map(({ name }) => name).join(", "), overrides.length)]
+      : []),
     ...found.languages.map(({ tag, name, state, sentences, complete }) =>
       columns(
         said("language", [tag, name, state, ...(state === "original" ? [] : [`${complete}/${sentences}`])].join("\t")),

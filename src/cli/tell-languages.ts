@@ -8,6 +8,7 @@ import {
 } from "#index.js";
 import { writeWhole } from "#io/write-whole.js";
 import type { Problem } from "#problems/problem.js";
+import { clinicHouse } from "./clinic-house.js";
 import { clinicReviewsIn, noReviews } from "./clinic-reviews.js";
 import { type Desk, openDesk } from "./desk.js";
 import { type ExitCode, exitCodeOf } from "./exit-code.js";
@@ -20,6 +21,9 @@ export async function tellLanguages(options: LanguagesOptions, refuse: (message:
   const { clinic, review, by, today } = options;
   const before = await clinicReviewsIn(clinic);
   if (!before.value) return tellProblems(desk, before.problems);
+  const own = await clinicHouse(desk.house, clinic);
+  const { house } = own;
+  if (!house) return tellProblems(desk, own.problems);
   let { reviews } = before.value;
   if (review || by !== undefined) {
     const [language, ...more] = review ?? [];
@@ -27,11 +31,11 @@ export async function tellLanguages(options: LanguagesOptions, refuse: (message:
       return refuse("error: say one language and who has read it: --review es --by NAME.");
     const found = languages(desk.house).find(({ tag }) => tag === language);
     if (!found) return refuse(`error: there are no words in the language '${language}'.`);
-    reviews = reviewLanguage(desk.house, reviews, { language, by: by.trim(), on: today });
+    reviews = reviewLanguage(house, reviews, { language, by: by.trim(), on: today });
     const { problems } = await writeWhole(clinic, [{ name: clinicReviewsFile, bytes: asBytes(reviews) }]);
     if (problems.length > 0) return tellProblems(desk, problems);
   }
-  for (const language of languages(desk.house, reviews)) tellLanguage(desk, language);
+  for (const language of languages(house, reviews)) tellLanguage(desk, language);
   return 0;
 }
 
@@ -55,7 +59,16 @@ function tellProblems(desk: Desk, problems: Problem[]): ExitCode {
   const plan = { value: null, problems };
   report(
     desk,
-    { name: "languages", plan, earlier: [], past: [], texts: [], language: "en", reviews: noReviews },
+    {
+      name: "languages",
+      plan,
+      earlier: [],
+      past: [],
+      texts: [],
+      house: desk.house,
+      language: "en",
+      reviews: noReviews,
+    },
     { open: problems, allowed: [], notes: [] },
   );
   return exitCodeOf(problems);

@@ -1,7 +1,8 @@
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { hashOfFile, journalFile, keptPath, readKept } from "#io/case-folder.js";
+import { readOverrides } from "#io/read-overrides.js";
 import { changedSince } from "#journal/changed.js";
-import type { Built } from "#journal/entry.js";
+import type { Built, SourceKept } from "#journal/entry.js";
 import { type Problem, problem } from "#problems/problem.js";
 import { openCase } from "./case-folder.js";
 import { openDesk } from "./desk.js";
@@ -85,12 +86,22 @@ async function verifyOne(
 
 const allFilesOf = ({ files, forStaff = [] }: Pick<Built, "files" | "forStaff">) => [...files, ...forStaff];
 
-function keptFilesOf({ sources, earlier, reviews, facts, ...made }: Built): { name: string; sha256: string }[] {
+function keptFilesOf({
+  sources,
+  earlier,
+  reviews,
+  overrides = [],
+  facts,
+  ...made
+}: Built): { name: string; sha256: string }[] {
   const texts = [sources, ...earlier].flatMap(({ plan, clinic, prices, logo }) =>
     [plan, clinic ?? [], prices ?? [], logo ?? []].flat(),
   );
   return [
-    ...[...texts, ...(reviews ? [reviews] : [])].map((source) => ({ name: nameOf(source), sha256: source.sha256 })),
+    ...[...texts, ...(reviews ? [reviews] : []), ...overrides].map((source) => ({
+      name: nameOf(source),
+      sha256: source.sha256,
+    })),
     { name: "facts.json", sha256: facts },
     ...allFilesOf(made),
   ];
@@ -98,7 +109,8 @@ function keptFilesOf({ sources, earlier, reviews, facts, ...made }: Built): { na
 
 /** The texts of the last paper, where they lie now. */
 async function editedSince(folder: string, last: Built | undefined): Promise<Problem[]> {
-  const named = last ? Object.entries({ ...last.sources, reviews: last.reviews }) : [];
+  const own = (last?.overrides ?? []).map((source): [string, SourceKept] => ["overrides", source]);
+  const named = last ? [...Object.entries({ ...last.sources, reviews: last.reviews }), ...own] : [];
   const found = await Promise.all(
     named.map(async ([context, source]): Promise<Problem[]> => {
       if (!source || source.from === null) return [];
@@ -109,5 +121,15 @@ async function editedSince(folder: string, last: Built | undefined): Promise<Pro
       return now === source.sha256 ? [] : [problem("verify-source-edited", place, { path, context })];
     }),
   );
-  return found.flat();
+  return [...found.flat(), ...(last ? await addedSince(folder, last) : [])];
+}
+
+/** Templates and texts of the clinic's own that lie beside its profile now, and did not when the last paper was made. */
+async function addedSince(folder: string, { sources, overrides = [] }: Built): Promise<Problem[]> {
+  const from = (sources.clinic ?? sources.plan).from;
+  if (from === null) return [];
+  const { value: now } = await readOverrides(dirname(resolve(folder, from)));
+  return (now ?? [])
+    .filter(({ name }) => !overrides.some((one) => one.name === name))
+    .map(({ file: path }) => problem("verify-source-edited", { ...at, file: path }, { path, context: "overrides" }));
 }

@@ -19,7 +19,8 @@ export async function watchPlan(
   options: BuildOptions,
   refuse: (text: string) => never,
 ): Promise<ExitCode> {
-  const say = sayer(await openDesk({}));
+  const desk = await openDesk({});
+  const say = sayer(desk);
   const [first] = options.language;
   const folder = options.language.length > 1 && first ? join(options.out, first) : options.out;
   const page = () => readFile(join(folder, `${options.only ?? "handout"}.html`)).catch(() => null);
@@ -29,7 +30,7 @@ export async function watchPlan(
     openBrowser(preview.url);
   }
   for (;;) {
-    const { texts } = await readCase(plan, await readSource(plan), dirname(plan), 1, options.today);
+    const { texts } = await readCase(desk.house, plan, await readSource(plan), dirname(plan), 1, options.today);
     const next = saved([...new Set([plan, ...texts.map(({ file }) => file)])]);
     await buildPlans([plan], options, refuse);
     preview?.changed();

@@ -44,6 +44,8 @@ const entry = z.discriminatedUnion("what", [
     earlier: z.array(sources),
     /** The clinic's own reviews of languages, if it has any. */
     reviews: source.nullable(),
+    /** The clinic's own templates and texts, if it has any, each by the name of ours it stands for. */
+    overrides: z.array(source.extend({ name: z.string() })).optional(),
     asked,
     made,
     /** Hash of the facts, as JSON. */

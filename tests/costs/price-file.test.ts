@@ -80,7 +80,12 @@ describe("on the command line", () => {
   });
   afterAll(() => rmSync(folder, { recursive: true }));
   const theDog = async () => {
-    for await (const one of readCases([join(folder, "dog-cheek-abscess/plan.yaml")], "2026-03-02")) return one;
+    for await (const one of readCases(
+      house ?? expect.fail(),
+      [join(folder, "dog-cheek-abscess/plan.yaml")],
+      "2026-03-02",
+    ))
+      return one;
     throw new Error("no case");
   };
 

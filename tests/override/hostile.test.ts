@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { inlinesIn, sectionsIn, wordsOf } from "#handout/walk.js";
-import { compose, type Handout, override } from "#index.js";
-import { dog, house, ours } from "./house.js";
+import { compose, type Handout } from "#index.js";
+import { dog, house, lay, ours } from "./house.js";
 
 const done = "templates/handout/done.hbs";
 const secret = "a-secret-of-this-process";
@@ -74,7 +74,7 @@ it("a template reaches no prototype, no file and nothing of the process, whateve
   let ran = 0;
   fc.assert(
     fc.property(fc.array(piece, { minLength: 1, maxLength: 3 }), (pieces) => {
-      const { value: own } = override(house, [{ name: done, text: `${ours(done)}\n${pieces.join("\n")}\n` }]);
+      const { value: own } = lay({ name: done, text: `${ours(done)}\n${pieces.join("\n")}\n` });
       const page = own && compose(facts, own, { language: "en" }).value;
       if (!page) return;
       ran++;
@@ -100,7 +100,7 @@ it.each([
   ["a partial named by a value", "{{> (lookup this zone)}}"],
   ["a hole", "\ue000\ue010\ue001"],
 ])("refused before it runs: %s", (_what, text) => {
-  const { value, problems } = override(house, [{ name: done, text }]);
+  const { value, problems } = lay({ name: done, text });
   expect(value).toBeNull();
   for (const { at } of problems) expect(at).toMatchObject({ file: done, line: 1 });
 });
@@ -121,7 +121,7 @@ it("a text is words on the page, or is refused: it becomes no markup, no section
     fc.property(fc.array(bit, { maxLength: 6 }), fc.constantFrom("visit", "title"), (bits, key) => {
       const words = key === "visit" ? `**x** {{when}}${bits.join("")}` : bits.join("");
       const text = JSON.stringify({ next: { [key]: words } });
-      const { value: own } = override(house, [{ name: "locales/en/handout.json", text }]);
+      const { value: own } = lay({ name: "locales/en/handout.json", text });
       const page = own && compose(facts, own, { language: "en" }).value;
       if (!page) return;
       ran++;

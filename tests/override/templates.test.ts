@@ -21,7 +21,7 @@ describe("a template of a clinic's own", () => {
   it("stands for ours of its name, and is listed with its hash", () => {
     const text = '::section{#done}\n## {{say "handout:done.title"}}\n\n{{told reason}}\n';
     const { overrides } = laid(own(done, text));
-    expect(overrides).toEqual([{ name: done, sha256: createHash("sha256").update(text).digest("hex") }]);
+    expect(overrides).toEqual([{ name: done, file: done, sha256: createHash("sha256").update(text).digest("hex") }]);
     const page = pageWith([own(done, text)]);
     expect(page.problems).toEqual([]);
     const section = page.value?.sections.find(({ id }) => id === "done");

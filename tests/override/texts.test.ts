@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { wordsOf } from "#handout/walk.js";
-import { explain, languages, override, reviewOf } from "#index.js";
+import { explain, languages, reviewOf } from "#index.js";
 import { statusesOf } from "#locale/status/status.js";
-import { house, laid, lay, pageWith, told } from "./house.js";
+import { house, laid, lay, layOver, pageWith, told } from "./house.js";
 
 const texts = (tag: string, file: string, messages: unknown) => ({
   name: `locales/${tag}/${file}.json`,
@@ -15,7 +15,12 @@ describe("a text of a clinic's own", () => {
   it("stands for ours, in its language alone, and is listed by the name of its sentence", () => {
     const file = title("Who to ring");
     expect(laid(file).overrides).toEqual([
-      { name: file.name, sha256: expect.stringMatching(/^[0-9a-f]{64}$/), texts: ["handout:ring.title"] },
+      {
+        name: file.name,
+        file: file.name,
+        sha256: expect.stringMatching(/^[0-9a-f]{64}$/),
+        texts: ["handout:ring.title"],
+      },
     ]);
     const ring = (language: string) =>
       wordsOf(pageWith([file], { language }).value?.sections.find(({ id }) => id === "ring")?.title ?? []);
@@ -138,7 +143,7 @@ describe("who has read it", () => {
   });
 
   it("a house laid over again holds only what is laid last", () => {
-    const again = override(own, [title("Who to ring")]).value ?? expect.fail();
+    const again = layOver(own, title("Who to ring")).value ?? expect.fail();
     expect(again.overrides.map(({ name }) => name)).toEqual(["locales/en/handout.json"]);
     expect(statusesOf(again.locales, "es")).toEqual(statusesOf(house.locales, "es"));
   });

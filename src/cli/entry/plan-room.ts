@@ -83,6 +83,7 @@ export async function openPlanRoom(
       earlier: [],
       past: [],
       texts,
+      house,
       language,
       reviews: noReviews,
     };

@@ -17,6 +17,8 @@ export type RecordInput = {
   prices: Source | null;
   /** The clinic's, if it has one. */
   logo?: Source | null;
+  /** The clinic's own templates and texts, each by the name of ours it stands for. */
+  overrides?: readonly { name: string; file: string; sha256: string; texts?: readonly string[] }[];
   languages: readonly { language: string; review: "original" | "reviewed" | "not reviewed" }[];
   settled: Pick<Settled, "allowed" | "notes">;
   /** Every file that was handed over, but this one. */
@@ -36,6 +38,7 @@ export function renderRecord({
   clinic,
   prices,
   logo = null,
+  overrides = [],
   languages,
   settled,
   files,
@@ -45,7 +48,7 @@ export function renderRecord({
   const told = ({ code, severity, at, values }: Problem, reason: string | null) => ({
     code,
     severity,
-    at: placeIn(at, { plan, clinic, prices }),
+    at: placeIn(at, { plan, clinic, prices }, overrides),
     values: Object.fromEntries(Object.entries(values).toSorted(by(([name]) => name))),
     reason,
   });
@@ -58,6 +61,9 @@ export function renderRecord({
     clinic: clinic && { sha256: sha256(clinic.bytes) },
     prices: prices && { sha256: sha256(prices.bytes) },
     ...(logo ? { logo: { sha256: sha256(logo.bytes) } } : {}),
+    ...(overrides.length > 0
+      ? { overrides: overrides.map(({ file: _file, ...one }) => one).toSorted(by(({ name }) => name)) }
+      : {}),
     languages: languages.toSorted(by(({ language }) => language)).map(({ language, review }) => ({ language, review })),
     problems: [
       ...settled.allowed.map(({ problem, reason }) => told(problem, reason)),
@@ -76,8 +82,14 @@ const listOf = (files: readonly File[]) =>
 
 const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
-function placeIn({ file, line, column, length }: Place, sources: Record<string, Source | null>) {
-  const [within = "tables"] = Object.entries(sources).find(([, source]) => source?.file === file) ?? [];
+function placeIn(
+  { file, line, column, length }: Place,
+  sources: Record<string, Source | null>,
+  overrides: NonNullable<RecordInput["overrides"]>,
+) {
+  const own = overrides.find((one) => one.file === file);
+  const [within = own ? `overrides/${own.name}` : "tables"] =
+    Object.entries(sources).find(([, source]) => source?.file === file) ?? [];
   return { in: within, line, column, length };
 }
 
