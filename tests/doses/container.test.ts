@@ -74,7 +74,7 @@ describe("how many go home", () => {
       days: fc.integer({ min: 4, max: 28 }),
       both: fc.boolean(),
       perMl: fc.integer({ min: 15, max: 50 }),
-      holds: fc.integer({ min: 10, max: 150 }).map((tenths) => new Decimal(tenths).div(10).toString()),
+      holds: fc.integer({ min: 25, max: 150 }).map((tenths) => new Decimal(tenths).div(10).toString()),
     });
     const property = fc.property(cases, ({ each, every, days, both, perMl, holds }) => {
       const written: Written = {
@@ -107,9 +107,26 @@ describe("slips of the pen", () => {
     expect(asked({ name: "x", tablet: q("5 mg"), give: q("1 tablet"), container: q("5 mL") })).toContain(
       "container-in-other-unit",
     );
-    expect(asked({ ...held, give: q("4 drops"), route: "both ears", every: "6 h", container: q("1 mL") })).toContain(
+    expect(asked({ ...held, give: q("4 drops"), route: "both ears", every: "6 h", container: q("2.5 mL") })).toContain(
       "containers-many",
     );
+  });
+
+  const sold: [string, Written, string[]][] = [
+    ["drops", drops, ["2.5 mL", "5 mL", "10 mL", "15 mL", "20 mL"]],
+    ["insulin", insulin, ["2.5 mL", "3 mL", "10 mL"]],
+    ["an eye ointment", { name: "x", ointment: "1 %", route: "left eye", give: q("1 application") }, ["3.5 g", "5 g"]],
+    ["an ear ointment", { name: "x", ointment: "1 %", route: "left ear", give: q("1 application") }, ["7.5 g", "30 g"]],
+    ["a spray", { name: "x", spray: "1 %", route: "skin", give: q("1 spray") }, ["60 mL", "100 mL", "240 mL"]],
+  ];
+  test.each(sold)("in the size of %s, ten times either way", (_, written, sizes) => {
+    for (const size of sizes) {
+      const [value = "", unit = "mL"] = size.split(" ") as [string, "mL" | "g"];
+      const container = (of: Decimal.Value) => ({ container: { value: new Decimal(of).toString(), unit } });
+      expect(asked({ ...written, ...container(value) })).not.toContain("container-unlikely");
+      for (const slip of [10, 0.1])
+        expect(asked({ ...written, ...container(new Decimal(value).times(slip)) })).toContain("container-unlikely");
+    }
   });
 
   test("in the drops of a millilitre", () => {

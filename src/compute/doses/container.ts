@@ -11,13 +11,15 @@ const drops = { least: 10, most: 60 };
 const mostContainers = 3;
 /** Longer than this once opened is more likely a slip of the pen: four weeks is usual for drops and insulin. From memory. */
 const mostDaysOpen = 60;
-/** What a bottle of drops or spray, a vial of insulin or a tube holds; common practice, no source. */
-const usuallyHeld: Partial<Record<Form["kind"], { least: number; most: number }>> = {
-  drops: { least: 1, most: 30 },
-  spray: { least: 5, most: 250 },
-  insulin: { least: 2, most: 20 },
-  ointment: { least: 1, most: 100 },
-};
+type Range = { least: number; most: number };
+
+/** What one usually holds, in mL or g, never ten times apart so that a slip of the point is seen; common practice, no source. */
+function usuallyHeld(kind: Form["kind"], route: string): Range | null {
+  if (kind === "drops" || kind === "insulin") return { least: 2.5, most: 20 };
+  if (kind === "spray") return { least: 30, most: 250 };
+  if (kind === "ointment") return route.includes("eye") ? { least: 1.5, most: 10 } : { least: 7, most: 60 };
+  return null;
+}
 
 /** Bottles, tubes or vials for the whole course: by what goes into them, and by how long an opened one keeps. */
 export function containersNeeded(asked: Asked, form: Form, given: Exact, days: number): Exact {
@@ -79,7 +81,7 @@ function sizeProblems(asked: Asked, form: Form, given: Exact): Problem[] {
   const held = told(container);
   if (needed && container.unit !== "mL")
     return [problem("container-in-other-unit", at("container"), { medicine, given: held })];
-  const usual = usuallyHeld[form.kind];
+  const usual = usuallyHeld(form.kind, planned.route);
   if (!usual || (usual.least <= Number(container.value) && Number(container.value) <= usual.most)) return [];
   return [problem("container-unlikely", at("container"), { medicine, given: held, ...usual })];
 }
