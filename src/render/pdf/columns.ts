@@ -1,4 +1,5 @@
 import type { Columns, Leaf } from "#handout/handout.js";
+import { leadsOn } from "./leads-on.js";
 import { type Mark, type Piece, spaced } from "./piece.js";
 import type { Setting } from "./setting.js";
 import type { Column } from "./sheet.js";
@@ -46,7 +47,11 @@ const boxOf = (mark: Mark): { x: number; width: number }[] => {
 
 /** Blocks under each other: as pieces, and as the marks they come to with the height they take. */
 function stackOf(leaves: Leaf[], setting: Setting, draw: Draw): { pieces: Piece[]; marks: Mark[]; height: number } {
-  const pieces = leaves.flatMap((leaf, index) => spaced(draw(leaf, setting), index === 0 ? 0 : setting.sheet.step / 2));
+  const pieces = leaves.flatMap((leaf, index) => {
+    const drawn = draw(leaf, setting);
+    const kept = leadsOn(leaves, index, drawn) ? drawn.map((piece) => ({ ...piece, keep: true })) : drawn;
+    return spaced(kept, index === 0 ? 0 : setting.sheet.step / 2);
+  });
   let height = 0;
   const marks = pieces.flatMap((piece, index) => {
     height += index === 0 ? 0 : piece.before;

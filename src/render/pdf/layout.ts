@@ -7,6 +7,7 @@ import { mirroredPiece } from "./mirror.js";
 import { openingPieces } from "./opening.js";
 import type { PlacedPiece } from "./piece.js";
 import { placeApart } from "./place-apart.js";
+import { placeToEnd } from "./place-to-end.js";
 import { placeUrgent } from "./place-urgent.js";
 import { runningPieces } from "./running.js";
 import { goingOn, isUrgent, sectionPieces } from "./section.js";
@@ -68,7 +69,8 @@ function layoutOn(sheet: Sheet, faces: Faces, handout: Handout, logo: Logo | nul
     // What goes on under a heading of its own, after the first signs, may go on to page two.
     const [last] = sections.filter(isUrgent).slice(-1);
     const most = urgent.length - (last ? goingOn(last, setting) : 0);
-    return placeUrgent(urgent, piecesOf(sections.filter((section) => !isUrgent(section))), frame, most);
+    const rest = piecesOf(sections.filter((section) => !isUrgent(section)));
+    return placeToEnd(rest, frame, (pieces) => placeUrgent(urgent, pieces, frame, most));
   };
   const placed = sheet.apart
     ? placeApart(

@@ -2,7 +2,7 @@ import type { Item, List } from "#handout/handout.js";
 import { linePieces } from "./line-pieces.js";
 import { linesOf } from "./lines.js";
 import { tickBox } from "./marks.js";
-import { type Mark, type Piece, spaced, together } from "./piece.js";
+import { bonded, type Mark, type Piece, spaced } from "./piece.js";
 import { inDigits, type Setting } from "./setting.js";
 import type { Style } from "./sheet.js";
 import { type Look, lookOf, spansOf, strongOf } from "./spans.js";
@@ -65,7 +65,7 @@ function rowsOf(
     const height = pieces.reduce((sum, piece) => sum + piece.height, 0);
     // No item stands alone at the foot or the head of a page.
     const bound = list.items.length > 1 && (index === 0 || index === list.items.length - 2);
-    const whole = height < third ? together(pieces) : pieces;
+    const whole = height < third ? bonded(pieces) : pieces;
     const tied = bound
       ? whole.map((piece, nth) => (nth === pieces.length - 1 ? { ...piece, keep: true } : piece))
       : whole;

@@ -66,6 +66,8 @@ export type Piece = {
   before: number;
   /** Stays on the page of the piece after it. */
   keep: boolean;
+  /** Stays there also in a group that no page can hold. */
+  bond?: true;
   /** What follows starts beside it, not under it. */
   beside?: true;
   /** Starts under everything before it, also under what stands beside. */
@@ -83,6 +85,10 @@ export type PlacedPiece = { page: number; y: number; piece: Piece; repeated: boo
 /** The pieces stay together on one page. */
 export const together = (pieces: Piece[]): Piece[] =>
   pieces.map((piece, index) => (index < pieces.length - 1 ? { ...piece, keep: true } : piece));
+
+/** They stay together also where much more would stay with them. */
+export const bonded = (pieces: Piece[]): Piece[] =>
+  together(pieces).map((piece, index) => (index < pieces.length - 1 ? { ...piece, bond: true } : piece));
 
 /** The first piece stands this far under what is before it. */
 export const spaced = (pieces: Piece[], before: number): Piece[] =>

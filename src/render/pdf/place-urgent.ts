@@ -15,5 +15,6 @@ export function placeUrgent(urgent: Piece[], rest: Piece[], frame: Frame, most =
   return place([...closer(urgent, white), ...rest], frame);
 }
 
-const closer = (pieces: Piece[], kept: number): Piece[] =>
+/** The same with a share of the white between them. */
+export const closer = (pieces: Piece[], kept: number): Piece[] =>
   kept === 1 ? pieces : pieces.map((piece) => ({ ...piece, before: piece.before * kept }));

@@ -47,11 +47,11 @@ export function place(pieces: Piece[], frame: Frame): PlacedPiece[] {
 
 const topOf = (page: number, frame: Frame): number => (page === 0 ? frame.first : frame.other);
 
-/** Only titles still hold on to what they head: for a group that no page can hold. */
+/** Only titles still hold on to what they head, and items to their lines: for a group that no page can hold. */
 const loosened = (group: Piece[]): Piece[] =>
   group.map((piece, index) => {
     const heads = piece.what === "rule" || piece.what === "heading" || piece.what === "caption";
-    return { ...piece, keep: piece.keep && (heads || group[index - 1]?.what === "heading") };
+    return { ...piece, keep: piece.keep && (heads || piece.bond || group[index - 1]?.what === "heading") };
   });
 
 function groupsOf(pieces: Piece[]): Piece[][] {

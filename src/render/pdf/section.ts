@@ -1,5 +1,6 @@
 import type { Section } from "#handout/handout.js";
 import { blockPieces } from "./blocks.js";
+import { leadsOn } from "./leads-on.js";
 import { rule } from "./marks.js";
 import { titlePieces } from "./paragraph.js";
 import { type Piece, spaced, together } from "./piece.js";
@@ -75,21 +76,6 @@ function partsOf(section: Section, owner: Tag, depth: number, setting: Setting):
     const room = section.blocks[index]?.kind === "section" ? 1.5 * step : leads[index - 1] ? step / 2 : step;
     return spaced(kept, index === 0 ? 0 : room);
   });
-}
-
-const announces = /[:\uff1a]\s*$/;
-
-/**
- * Whether words stay with the block after them: one line under a title is not enough to stay there alone, and a line or two
- * before a list, a table or a drawing introduce it, as do words that end in a colon.
- */
-function leadsOn(blocks: Section["blocks"], index: number, pieces: Piece[]): boolean {
-  const [block, next] = [blocks[index], blocks[index + 1]];
-  if (!next) return false;
-  if (index === 0 && pieces.length === 1) return true;
-  if (block?.kind !== "paragraph" || pieces.length > 2) return false;
-  if (block.role === "lead") return true;
-  return announces.test(block.inlines.map(plain).join("")) || (next.kind !== "paragraph" && next.kind !== "section");
 }
 
 /** A part of a section: its title stands above its words. */
