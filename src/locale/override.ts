@@ -21,12 +21,14 @@ export type LaidTexts = { locales: Locales; said: Record<string, string[]> };
  * Lays a clinic's own sentences over ours; each stands in the place of ours with all its forms. One must be a sentence that we
  * have, show the same values, have the plurals of its language, be words and no markup, and not be empty. Problems:
  * "override-unknown", "locale-syntax", "override-empty", "translation-values", "translation-plurals", "translation-contexts",
- * "translation-markup"; "override-figures" asks why a sentence that owners read has other figures than ours.
+ * "translation-markup"; "override-figures" asks why a sentence that owners read has other figures than ours;
+ * "override-elsewhere" notes a variant that goes on saying it its own way.
  */
 export function overrideTexts(under: Locales, files: readonly OwnTexts[]): Outcome<LaidTexts> {
   const ours = under.own?.ours ?? under;
   if (files.length === 0) return { value: { locales: ours, said: {} }, problems: [] };
   const problems: Problem[] = [];
+  const notes: Problem[] = [];
   const texts = { ...ours.texts };
   const said: LaidTexts["said"] = {};
   const written: Record<string, string[]> = {};
@@ -34,6 +36,7 @@ export function overrideTexts(under: Locales, files: readonly OwnTexts[]): Outco
     const { value: own, problems: wrong } = readOwn(ours, file);
     problems.push(...wrong);
     if (!own) continue;
+    notes.push(...saidElsewhere(ours, file, own, files));
     texts[file.path] = laidOver(ours.texts[file.path] ?? "{}", own.sentences);
     said[file.path] = own.sentences.map(({ name }) => name);
     written[own.tag] = [...(written[own.tag] ?? []), ...(said[file.path] ?? [])];
@@ -42,7 +45,7 @@ export function overrideTexts(under: Locales, files: readonly OwnTexts[]): Outco
   const laid = openLocales(texts);
   return {
     value: laid.value && { locales: { ...laid.value, own: { written, ours } }, said },
-    problems: [...problems, ...laid.problems],
+    problems: [...problems, ...notes, ...laid.problems],
   };
 }
 
@@ -71,6 +74,22 @@ function readOwn(ours: Locales, { path, file, text }: OwnTexts): Outcome<Own> {
     problems.push(...(isKnown(sentence) ? wrongIn(sentence, rules, at) : [unknown(sentence, [...sources.keys()], at)]));
   }
   return { value: { tag, sentences }, problems };
+}
+
+/** A variant with a sentence of its own ("en-GB") goes on saying that, unless the clinic has one for it too. */
+function saidElsewhere(ours: Locales, { path, file, text }: OwnTexts, own: Own, files: readonly OwnTexts[]): Problem[] {
+  const variants = ours.tags.filter((tag) => tag.startsWith(`${own.tag}-`));
+  const stemOf = (name: string) => name.slice(name.indexOf(":") + 1);
+  return variants.flatMap((language) => {
+    const beside = path.replace(`/${own.tag}/`, `/${language}/`);
+    const theirs = formsIn(ours.texts[beside] ?? "{}");
+    const read = parseMessages(files.find((other) => other.path === beside)?.text ?? "{}");
+    const written = "detail" in read ? new Map<string, Form[]>() : formsOf(read.messages);
+    const unsaid = own.sentences.filter(({ name }) => theirs.has(stemOf(name)) && !written.has(stemOf(name)));
+    return unsaid.map(({ name, own: forms }) =>
+      problem("override-elsewhere", placeInJson(file, text, forms[0]?.path ?? []), { key: name, language }),
+    );
+  });
 }
 
 const formsIn = (text: string): Map<string, Form[]> => formsOf(JSON.parse(text) as Messages);

@@ -26,6 +26,7 @@ export const composeKinds = {
     "key",
   ),
   /** context: "link", "large", "full" or "not-text"; limit: of the files in the folder. */
+  "override-elsewhere": note<{ key: string; language: string }>(),
   "override-unusable": stop<{ path: string; context: string; limit: number }>(),
   "override-drops": stop<{ lost: string }>(),
   "locale-syntax": stop<{ detail: string }>(),

@@ -28,6 +28,12 @@ describe("a text of a clinic's own", () => {
     expect(ring("es")).toBe("A quién llamar");
   });
 
+  it("is told where a variant goes on saying it its own way, unless the variant has one too", () => {
+    const file = title("Who to ring");
+    expect(codes(file)).toEqual(["override-elsewhere locales/en/handout.json:3:14"]);
+    expect(codes(file, texts("en-GB", "handout", { ring: { title: "Who to ring" } }))).toEqual([]);
+  });
+
   it("stands for ours with all its forms", () => {
     const forms = {
       medicines: { "needed-most_one": "{{count}} in {{every}}.", "needed-most_other": "{{count}} in {{every}}." },
@@ -112,6 +118,7 @@ describe("a text of a clinic's own", () => {
         severity: "ask",
         values: { language: "en", key: "handout:ring.title", wanted: [], found: ["24"] },
       },
+      { code: "override-elsewhere", severity: "note" },
     ]);
   });
 
