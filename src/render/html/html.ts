@@ -62,7 +62,7 @@ const header = ({ clinic, issued, running, title, subtitle, translationNotice }:
 
 /** The clinic's name stands beside it in words, so it says nothing to a reader who cannot see it. */
 const picture = ({ screen, width, height }: Logo): Element => {
-  const scale = Math.min(180 / width, 48 / height);
+  const scale = Math.min(260 / width, 48 / height);
   const src = `data:image/png;base64,${Buffer.from(screen).toString("base64")}`;
   const [w, h_] = [Math.round(width * scale), Math.round(height * scale)];
   return h("img.logo", { src, alt: "", width: w, height: h_ });

@@ -66,8 +66,8 @@ function letterheadPieces({ clinic }: Handout, document: Tag, setting: Setting):
   ];
 }
 
-/** The box a logo is fitted into, in points. */
-const logoBox = { width: 150, height: 36 };
+/** The box a logo is fitted into, in points: a line of its own, so that a wide one is not drawn small. */
+const logoBox = { width: 240, height: 36 };
 
 /** The logo above the clinic's name, which says in words whose it is. */
 function logoPieces(logo: Logo | null, { sheet }: Setting): Piece[] {

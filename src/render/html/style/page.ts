@@ -50,7 +50,12 @@ p, ul, ol, figure, table, address { margin: 0 0 1em; }
 
 .letterhead { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1.5em; margin-block-end: 2em; }
 header { margin-block-end: 2rem; }
+.letterhead:has(+ .small) { margin-block-end: .2em; }
+header > .small { margin: 0; }
+header > .small + h1 { margin-block-start: 1.2rem; }
+/* A logo is drawn on white; in the dark the white is a plate around it. */
 .logo { display: block; background: #fff; margin-block-end: .6rem; }
+@media (prefers-color-scheme: dark) { .logo { box-sizing: content-box; padding: .35rem; border-radius: .3rem; } }
 section.plain { margin-block-start: 3rem; }
 section section.plain { margin-block-start: 0; }
 section.urgent { margin-block-start: 2rem; padding-block-start: .9rem; border-block-start: 4px solid var(--accent); font-size: 1.12rem; }
@@ -69,7 +74,7 @@ nav a { display: block; padding-block: .45rem; }
 /* A small screen at night: the number to ring stands on it without a touch. */
 @media (max-width: 30rem) {
   body { padding-block-start: .75rem; }
-  .letterhead { margin-block-end: .5em; }
+  .letterhead:not(:has(+ .small)) { margin-block-end: .5em; }
   header { margin-block-end: 1rem; }
   h1 { font-size: 1.45rem; }
   header + section.urgent { margin-block-start: 1rem; }
