@@ -1,5 +1,7 @@
 // Builds COUNT plans one after another, all five files of each, and tells how it went as JSON: node scripts/bench/stream.mjs COUNT
 import { performance } from "node:perf_hooks";
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
 import { compose, compute, openHouse, readPlan, render } from "../../dist/index.js";
 import { shippedFiles } from "../../dist/io/shipped.js";
 import { planOf, sourcesOf } from "./plans.mjs";
@@ -15,8 +17,17 @@ async function build(n) {
   return value.reduce((sum, { bytes }) => sum + bytes.length, 0);
 }
 
+setFlagsFromString("--expose-gc");
+const collect = runInNewContext("gc");
+/** What is still held once all that can go is gone; the peak shows also what V8 had not yet troubled to collect. */
+function held() {
+  collect();
+  return process.memoryUsage().heapUsed;
+}
+
 const warmUp = Math.min(15, count);
 for (let n = 0; n < warmUp; n++) await build(count + n);
+const heldAtFirst = held();
 const [start, before] = [performance.now(), process.cpuUsage()];
 let bytes = 0;
 for (let n = 0; n < count; n++) bytes += await build(n);
@@ -30,6 +41,7 @@ process.stdout.write(
     plansASecond: round(count / seconds),
     plansACpuSecond: round(count / ((user + system) / 1e6)),
     peakMB: Math.round(peak),
+    heldKBAPlan: round((held() - heldAtFirst) / 1024 / count),
     bytesAPlan: Math.round(bytes / count),
   }),
 );

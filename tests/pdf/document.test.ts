@@ -1,4 +1,6 @@
 import { readFileSync } from "node:fs";
+import { queryObjects } from "node:v8";
+import PDFDocument from "pdfkit";
 import { describe, expect, test } from "vitest";
 import type { Handout } from "#handout/handout.js";
 import { renderPdf } from "#render/pdf/pdf.js";
@@ -94,4 +96,11 @@ test("a sheet of more than four pages has a bookmark for every title, a shorter 
 
 test("leans on private members of pdfkit that were read in this version", () => {
   expect(JSON.parse(readFileSync("node_modules/pdfkit/package.json", "utf8")).version).toBe("0.20.2");
+});
+
+test("lets go of each document once its bytes are out, with no turn of the event loop between", () => {
+  const held = () => queryObjects(PDFDocument, { format: "count" });
+  const before = held();
+  for (const title of ["one", "two", "three"]) pdfOf(titled(title));
+  expect(held() - before).toBeLessThanOrEqual(1);
 });

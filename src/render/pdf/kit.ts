@@ -11,14 +11,27 @@ type Hidden = {
   appendXML: (xml: string) => void;
   endSubset: () => void;
   endMetadata: () => void;
-  read: () => Uint8Array | null;
 };
-export type Kit = PDFKit.PDFDocument;
+export type Kit = Document;
+
+/**
+ * A document that keeps its bytes itself. A stream that nobody listens to waits for a turn of the event loop before it lets go of
+ * its document: a run of pages made without one would hold them all.
+ */
+class Document extends PDFDocument {
+  // pdfkit writes while it is being made, before any field would be there.
+  declare chunks?: Uint8Array[];
+  override push(chunk: Uint8Array | null): boolean {
+    this.chunks ??= [];
+    if (chunk) this.chunks.push(chunk);
+    return true;
+  }
+}
 
 /** An empty tagged document (PDF 1.7, PDF/A-2a and PDF/UA-1) that knows its title, language, day and identity. */
 export function openKit(handout: Handout, faces: Faces, paper: string, large: boolean): Kit {
   const issued = instantOf(handout.issued, handout.zone);
-  const kit = new PDFDocument({
+  const kit = new Document({
     pdfVersion: "1.7",
     subset: "PDF/A-2a" as never,
     tagged: true,
@@ -58,11 +71,8 @@ export function openKit(handout: Handout, faces: Faces, paper: string, large: bo
   return kit;
 }
 
-/** Ends the document. All its bytes are waiting in its stream: nothing is asynchronous but the asking. */
+/** Ends the document and returns its bytes. */
 export function bytesOf(kit: Kit): Uint8Array {
   kit.end();
-  const { read } = kit as unknown as Hidden;
-  const chunks: Uint8Array[] = [];
-  for (let chunk = read.call(kit); chunk; chunk = read.call(kit)) chunks.push(chunk);
-  return new Uint8Array(Buffer.concat(chunks));
+  return new Uint8Array(Buffer.concat(kit.chunks ?? []));
 }
