@@ -43,34 +43,32 @@ const western = [
   range(0x2212, 0x2265),
 ].join("");
 
+/** For a screen, whose first family has the Western European letters: the other Latin ones, and the other scripts apart from them. */
+const screens = {
+  latin: { latin: `${range(0x100, 0x17f)}ƠơƯư${range(0x1e80, 0x1ef9)}`, greek: range(0x370, 0x52f) },
+  arabic: { arabic: range(0x600, 0x6ff) + range(0x750, 0x77f) },
+};
+
 const families = [
   {
     name: "han",
     from: "noto-sans-sc/{}/NotoSansSC_{}.ttf",
     text: gb2312 + ascii + range(0xa0, 0xff) + range(0x2010, 0x2044),
-    web: false,
   },
-  { name: "latin", from: "noto-sans/{}/NotoSans_{}.ttf", text: western, web: true },
-  { name: "arabic", from: "vazirmatn/{}/Vazirmatn_{}.ttf", text: null, web: true },
+  { name: "latin", from: "noto-sans/{}/NotoSans_{}.ttf", text: western },
+  { name: "arabic", from: "vazirmatn/{}/Vazirmatn_{}.ttf", text: null },
 ];
 const weights = { regular: "400Regular", bold: "700Bold" };
 
 await mkdir("fonts", { recursive: true });
-for (const { name, from, text, web } of families) {
+for (const { name, from, text } of families) {
   await copyFile(join(packages, "@expo-google-fonts", from.split("/")[0], "LICENSE_FONT"), `fonts/${name}-LICENSE`);
   for (const [weight, file] of Object.entries(weights)) {
     const whole = await readFile(join(packages, "@expo-google-fonts", from.replaceAll("{}", file)));
     const kept = text === null ? whole : await subset(whole, text, { targetFormat: "truetype" });
     await writeFile(`fonts/pdf-${name}-${weight}.ttf`, kept);
-    if (web)
-      await writeFile(
-        `fonts/web-${name}-${weight}.woff2`,
-        await subset(
-          whole,
-          text ?? western + range(0x600, 0x6ff) + range(0x750, 0x77f) + range(0xfb50, 0xfdff) + range(0xfe70, 0xfeff),
-          { targetFormat: "woff2" },
-        ),
-      );
+    for (const [web, letters] of Object.entries(screens[name] ?? {}))
+      await writeFile(`fonts/web-${web}-${weight}.woff2`, await subset(whole, letters, { targetFormat: "woff2" }));
     console.log(name, weight, whole.length, "->", kept.length);
   }
 }

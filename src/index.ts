@@ -80,7 +80,7 @@ export type RenderOptions = {
 export type OutputFile = { name: string; bytes: Uint8Array };
 
 /** The first is for reading; the others for what it lacks. Screens have fonts for Chinese of their own. */
-const fontNames = ["plain", "latin", "arabic", "han"];
+const fontNames = { pdf: ["plain", "latin", "arabic", "han"], web: ["plain", "latin", "greek", "arabic"] };
 
 /** files: by path, "templates/handout/handout.hbs", "locales/es/handout.json", "shared/visits.json", "fonts/pdf-plain-bold.ttf". */
 export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
@@ -103,8 +103,8 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
     return regular && bold ? [{ regular, bold }] : [];
   };
   const fonts = {
-    pdf: fontNames.flatMap((name) => family(`pdf-${name}`, "ttf")),
-    web: fontNames.flatMap((name) => family(`web-${name}`, "woff2")),
+    pdf: fontNames.pdf.flatMap((name) => family(`pdf-${name}`, "ttf")),
+    web: fontNames.web.flatMap((name) => family(`web-${name}`, "woff2")),
   };
   return {
     value: { tables: tables.value, templates: templates.value, locales: locales.value, fonts, overrides: [] },

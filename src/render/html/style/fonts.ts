@@ -7,17 +7,18 @@ const face = (name: string, weight: number, bytes: Uint8Array): string => `@font
   src: url("data:font/woff2;base64,${Buffer.from(bytes).toString("base64")}") format("woff2");
 }`;
 
-/** Letters beyond Western European ones, which the first family lacks; and Arabic, which the third has. */
-const beyondLatin =
-  /[\u0102-\u0111\u0128\u0129\u0168\u0169\u01a0\u01a1\u01af\u01b0]|\p{Script=Greek}|\p{Script=Cyrillic}|[\u1e00-\u1eff]/u;
+/** Letters beyond Western European ones, which the first family lacks; and the scripts of the families after it. */
+const beyondLatin = /[\u0100-\u017f\u01a0\u01a1\u01af\u01b0\u1e80-\u1ef9]|[\u0300-\u036f]/u;
+const greekOrCyrillic = /\p{Script=Greek}|\p{Script=Cyrillic}/u;
 const arabic = /\p{Script=Arabic}/u;
 
 /** The families the page needs, carried inside it: a browser asks each in turn for what those before it lack. */
 export function fontFaces(families: readonly FontFamily[], words: string): string {
-  const [plain, latin, right] = families;
+  const [plain, latin, greek, right] = families;
   const needed = [
     plain && { family: plain, name: "Handout" },
     latin && beyondLatin.test(words) && { family: latin, name: "Handout Latin" },
+    greek && greekOrCyrillic.test(words) && { family: greek, name: "Handout Greek" },
     right && arabic.test(words) && { family: right, name: "Handout Arabic" },
   ];
   return needed

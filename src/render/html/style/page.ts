@@ -29,7 +29,7 @@ export const pageStyle = `
 }
 *, ::before, ::after { box-sizing: border-box; }
 html {
-  font: 112.5%/1.5 "Handout", "Handout Latin", "Handout Arabic", "Atkinson Hyperlegible", Verdana, sans-serif;
+  font: 112.5%/1.5 "Handout", "Handout Latin", "Handout Greek", "Handout Arabic", "Atkinson Hyperlegible", Verdana, sans-serif;
   background: var(--paper);
   color: var(--ink);
   -webkit-text-size-adjust: none;
