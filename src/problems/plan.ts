@@ -26,7 +26,7 @@ export const planKinds = {
   "email-unreadable": stop<{ given: string }>(),
   "zone-unknown": stop<{ given: string; near: readonly string[] }>(),
   "language-unknown": stop<{ given: string }>(),
-  "discharge-not-today": ask<{ discharged: { day: string } }>(),
+  "discharge-not-today": ask<{ discharged: { day: string }; today: { day: string } }>(),
   "born-after-discharge": stop<{ born: string }>(),
   "weight-implausible": ask<{ weight: string; species: string; least: string; most: string }>("weight"),
   "weight-not-of-neck": ask<{ weight: string; neck: string; least: string; most: string }>("weight", "neck"),

@@ -45,7 +45,12 @@ describe.each(locales.tags)("%s", (language) => {
 it("days, money and lists in a problem are put into words", () => {
   const at = { file: "f", line: 1, column: 1, length: 1 };
   const told = tellProblem(
-    { code: "discharge-not-today", severity: "ask", at, values: { discharged: { day: "2026-03-02" } } },
+    {
+      code: "discharge-not-today",
+      severity: "ask",
+      at,
+      values: { discharged: { day: "2026-03-02" }, today: { day: "2026-03-09" } },
+    },
     speak(locales, "en", "US"),
   );
   expect(told.what).toContain("March 2, 2026");

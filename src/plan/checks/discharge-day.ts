@@ -9,5 +9,7 @@ const daysOfGrace = 2;
 export function checkDischargeDay({ discharged, places }: Plan, today: string): Problem[] {
   const day = discharged.slice(0, 10);
   if (Math.abs(differenceInCalendarDays(parseISO(day), parseISO(today))) <= daysOfGrace) return [];
-  return [problem("discharge-not-today", placeOf(places, "discharged"), { discharged: { day } })];
+  return [
+    problem("discharge-not-today", placeOf(places, "discharged"), { discharged: { day }, today: { day: today } }),
+  ];
 }
