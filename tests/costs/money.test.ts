@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { inCash, toStep } from "#compute/costs/cash.js";
 import { minorDigits, toMinor } from "#compute/costs/money.js";
+import { isCalled } from "#compute/costs/taxes.js";
+import type { Clinic } from "#plan/plan.js";
+import type { CashRounding } from "#tables/cash.js";
 import { estimate, price } from "./help.js";
 
 /** ISO 4217 table A.1, as in the open currency-codes data set. */
@@ -106,4 +110,36 @@ describe("tax", () => {
     });
     expect(taxes).toEqual([]);
   });
+});
+
+describe("cash", () => {
+  // The rows of shared/cash.json.
+  const rules: CashRounding[] = [
+    { country: "FI", currency: "EUR", step: 5, from: 3, source: "Finland, act 890/2000" },
+    { country: "CA", currency: "CAD", step: 5, from: 0, source: "Canada, Budget 2012" },
+  ];
+  const span = { low: 2, likely: 7, high: 8 };
+  const paid = (country: string, currency: string) =>
+    inCash(rules, { country, currency } as Clinic, { total: span, balance: span })?.total ?? null;
+
+  test("is rounded by the rule of the clinic's country, in that country's own money", () => {
+    expect(paid("FI", "EUR")).toEqual({ low: 2, likely: 5, high: 10 });
+    expect(paid("CA", "CAD")).toEqual({ low: 0, likely: 5, high: 10 });
+    for (const [country, currency] of [
+      ["CA", "USD"],
+      ["US", "CAD"],
+      ["CA", "EUR"],
+      ["US", "USD"],
+    ])
+      expect(paid(country ?? "", currency ?? "")).toBeNull();
+  });
+
+  test("stays as it is below the amount its rule begins at, and is rounded from there on", () => {
+    expect([2, 3, 4, 12, 13, 18].map((amount) => toStep(amount, { step: 5, from: 13 }))).toEqual([2, 3, 4, 12, 15, 20]);
+  });
+});
+
+test("a tax is meant by its name in any language, whatever the case and the spaces", () => {
+  const tax = { name: { en: "GST", fr: "TPS" }, percent: "5", inclusive: false };
+  expect(["GST", " gst", "tps", "TVQ"].map((name) => isCalled(tax, name))).toEqual([true, true, true, false]);
 });
