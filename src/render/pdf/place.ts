@@ -47,7 +47,7 @@ export function place(pieces: Piece[], frame: Frame): PlacedPiece[] {
 
 const topOf = (page: number, frame: Frame): number => (page === 0 ? frame.first : frame.other);
 
-/** Only titles still hold on to what they head, and items to their lines: for a group that no page can hold. */
+/** Only titles and the heads of tables still hold on to what they head, and items to their lines: for a group that no page can hold. */
 const loosened = (group: Piece[]): Piece[] =>
   group.map((piece, index) => {
     const heads = piece.what === "rule" || piece.what === "heading" || piece.what === "caption";

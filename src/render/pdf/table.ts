@@ -45,7 +45,7 @@ function partPieces(table: Table, shape: Shape, captioned: boolean, owner: Tag, 
     const keep = (index === 0 && rows.length > 1) || index >= rows.length - 2;
     return { ...piece, keep, ...(repeat && index > 0 ? { repeat } : {}) };
   });
-  const pieces = [...caption, ...head.map((piece): Piece => ({ ...piece, keep: true })), ...lines];
+  const pieces = [...caption, ...head.map((piece): Piece => ({ ...piece, keep: true, bond: true })), ...lines];
   const whole = pieces.reduce((sum, piece) => sum + piece.height, 0) < (sheet.bottom - sheet.top.other) * 0.5;
   const wide = column.x < sheet.text.x;
   return (whole ? together(pieces) : pieces).map((piece, index) => ({
