@@ -85,6 +85,7 @@ const beside = [
   "labelled-for",
   "days-under-limit",
   "days-not-borne-out",
+  "may-hold-poison",
   "medicine-unknown",
 ];
 const aboutAmount = (problems: ReturnType<typeof problemsOf>) =>
