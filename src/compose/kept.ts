@@ -31,6 +31,7 @@ const cautions = [
   "handout:medicines.step-needed",
   "handout:medicines.food",
   "handout:medicines.expires",
+  "handout:medicines.opened",
   "handout:about.supports",
   "handout:about.label",
   "handout:about.in-short",

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { clinicSchema } from "./clinic-schema.js";
-import { price, priceRange, shareOrAmount, whole } from "./scalars/number.js";
+import { counting, price, priceRange, shareOrAmount, whole } from "./scalars/number.js";
 import { days, length, quantity, weight } from "./scalars/quantity.js";
 import { scalar } from "./scalars/scalar.js";
 import { email, languages, longest, told, words } from "./scalars/text.js";
@@ -148,7 +148,7 @@ const medicine = z.strictObject({
   until: day.optional().describe("The day of the last dose, held against for"),
   dispense: inHouse.optional().describe("How much goes home, if not worked out: 14 tablets, 2 bottles"),
   container: holds.optional().describe("What one bottle, tube or vial holds: 5 mL, 3.5 g"),
-  "drops per mL": whole.optional().describe("What the dropper makes of a millilitre; 20 unless said"),
+  "drops per mL": counting.optional().describe("What the dropper makes of a millilitre; 20 unless said"),
   "once opened": days.optional().describe("How long it may be used once it is opened or mixed"),
   "last given": z
     .union([notGiven, clock, localTime])

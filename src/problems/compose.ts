@@ -25,8 +25,8 @@ export const composeKinds = {
     "language",
     "key",
   ),
-  /** context: "link", "large", "full" or "not-text"; limit: of the files in the folder. */
   "override-elsewhere": note<{ key: string; language: string }>(),
+  /** context: "link", "large", "full" or "not-text"; limit: of the files in the folder. */
   "override-unusable": stop<{ path: string; context: string; limit: number }>(),
   "override-drops": stop<{ lost: string }>(),
   "locale-syntax": stop<{ detail: string }>(),

@@ -103,6 +103,19 @@ describe("what a handout must tell, no template leaves out", () => {
     expect(value).toBeNull();
   });
 
+  it("how long a medicine may be used once it is open", () => {
+    const [first, ...rest] = dog.medicines;
+    if (!first) throw new Error("the dog has medicines");
+    const open = { ...dog, medicines: [{ ...first, onceOpened: { value: "28", unit: "day" } }, ...rest] };
+    const { value, problems } = pageWith(
+      [changed(medicines, /\{\{#if onceOpened\}\}[\s\S]*?\{\{\/if\}\}\n/, "")],
+      {},
+      open,
+    );
+    expect(value).toBeNull();
+    expect(told(problems)).toEqual([`override-drops ${medicines}:1:1`]);
+  });
+
   it("is told at the template that leaves it out, not at another of the clinic's", () => {
     const { problems } = pageWith([
       own(done, ours(done)),

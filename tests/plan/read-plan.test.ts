@@ -55,6 +55,12 @@ describe("a plan that does not", () => {
     ["a missing unit", "weight: 24.6 kg", "weight: 24.6", "unit-missing [24.6]"],
     ["an unknown unit", "weight: 24.6 kg", "weight: 24.6 stone", "unit-unknown [stone]"],
     ["a decimal comma", "weight: 24.6 kg", "weight: '24,6 kg'", "number-unreadable [24,6]"],
+    [
+      "no drop in a millilitre",
+      "last given: 08:30",
+      "last given: 08:30\n    drops per mL: 0",
+      "number-not-positive [0]",
+    ],
     ["a negative weight", "weight: 24.6 kg", "weight: -3 kg", "number-not-positive [-3]"],
     ["a weight ten times too much", "weight: 24.6 kg", "weight: 246 kg", "weight-implausible [246 kg]"],
     ["a day that does not exist", "2026-03-02 16:30", "2026-02-30 16:30", "date-unreadable [2026-02-30 16:30]"],

@@ -76,6 +76,23 @@ describe("what was entered", () => {
     ]);
   });
 
+  it("that changes a medicine lets go of what went home and when it was to end, but for what is said anew", () => {
+    const path = join(folder, plan);
+    const before = "until: 2026-03-06\n    dispense: 4 tablets";
+    writeFileSync(path, readFileSync(path, "utf8").replace("for: 4 days", `for: 4 days\n    ${before}`));
+    const changed = (medicine: string) => {
+      const { code, err } = run("revise", plan, ...visited, "--medicine", medicine, ...today);
+      expect(code, err).toBe(0);
+      const { medicines } = read(next);
+      rmSync(join(folder, next));
+      return medicines.find(({ name }: { name: string }) => name === "carprofen");
+    };
+    const longer = changed("carprofen, for 2 days");
+    expect([longer.for, longer.until, longer.dispense]).toEqual(["2 days", undefined, undefined]);
+    const said = changed("carprofen, for 2 days, until 2026-03-05, dispense 2 tablets");
+    expect([said.for, said.until, said.dispense]).toEqual(["2 days", "2026-03-05", "2 tablets"]);
+  });
+
   it("with a reason for what does not fit keeps the reason in the plan", () => {
     const heavier = [...visited, "--weight", "29 kg", ...today];
     const refused = run("revise", plan, ...heavier);

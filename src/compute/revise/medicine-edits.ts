@@ -30,7 +30,9 @@ export function medicineEdits(plan: Plan, facts: Facts, entry: VisitEntry): Outc
       for (const [field, value] of Object.entries(change)) edits.push({ path: at(field), value });
       if ("give" in change) edits.push({ path: at("dose") });
       if ("dose" in change) edits.push({ path: at("give") });
-      edits.push({ path: at("started") }, { path: at("dispense") });
+      // What went home and when it was to end were those of the course before.
+      const over = ["dispense", "until"].filter((field) => !(field in change));
+      edits.push(...["started", ...over].map((field) => ({ path: at(field) })));
       continue;
     }
     edits.push({ path: at("started"), value: (started ?? plan.discharged).replace("T", " ") });

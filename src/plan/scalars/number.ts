@@ -71,3 +71,12 @@ export const whole = scalar(
   (text): number | Fault =>
     /^\d{1,4}$/.test(text) ? Number(text) : { fault: "number-unreadable", values: { given: text } },
 );
+
+/** A whole number from 1, "20". */
+export const counting = scalar(
+  { title: "Whole number", description: "A whole number from 1", examples: ["1", "20"] },
+  (text): number | Fault => {
+    if (!/^\d{1,4}$/.test(text)) return { fault: "number-unreadable", values: { given: text } };
+    return Number(text) > 0 ? Number(text) : { fault: "number-not-positive", values: { given: text } };
+  },
+);
