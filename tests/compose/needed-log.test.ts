@@ -1,28 +1,9 @@
 /** Of a medicine given only as needed: a row a day, no more boxes in it than doses are allowed, and each box by a name of its own. */
-import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Handout } from "#handout/handout.js";
 import { blocksIn } from "#handout/walk.js";
-import { compose, compute, openHouse, readPlan } from "#index.js";
-import { shippedFiles } from "#io/shipped.js";
-
-const source = (file: string, text: string) => ({ file, bytes: new TextEncoder().encode(text) });
-const clinic = source("clinic.yaml", readFileSync("examples/clinic.yaml", "utf8"));
-const prices = source("prices.yaml", readFileSync("examples/prices.yaml", "utf8"));
-const dog = readFileSync("examples/dog-cheek-abscess/plan.yaml", "utf8");
-const house = openHouse(await shippedFiles()).value;
-
-function handoutOf(medicine: string, language: string): Handout {
-  const text = dog
-    .replace(/medicines:[\s\S]*?(?=collar:)/, `medicines:\n  - { ${medicine} }\n`)
-    .replace(/estimate:[\s\S]*?(?=allow:)/, "");
-  const plan = readPlan({ plan: source("plan.yaml", text), clinic, prices }, { today: "2026-03-02" }).value;
-  const facts = house && plan && compute(plan, house);
-  const handout = house && facts?.value && compose(facts.value, house, { language });
-  if (!handout?.value) throw new Error(JSON.stringify([facts?.problems, handout?.problems]));
-  return handout.value;
-}
+import { handoutWith } from "../examples/with-medicine.js";
 
 /** The rows of the log: each with its day and its boxes. */
 function logOf(handout: Handout) {
@@ -40,7 +21,7 @@ const asNeeded = (most: number, days: number) =>
 
 test("it begins on the day of discharge and ends with the course, or after a fortnight", () => {
   const cases = fc.property(fc.integer({ min: 1, max: 3 }), fc.integer({ min: 1, max: 21 }), (most, days) => {
-    const log = logOf(handoutOf(asNeeded(most, days), "en"));
+    const log = logOf(handoutWith(asNeeded(most, days), "en"));
     expect(log.map(({ day }) => day)).toEqual(
       Array.from({ length: Math.min(days, 14) }, (_, n) => [`2026-03-${String(2 + n).padStart(2, "0")}`]),
     );
@@ -55,7 +36,7 @@ test("it begins on the day of discharge and ends with the course, or after a for
 test.each(["en", "es", "de", "fr", "pt-BR", "vi", "zh-Hans", "ar"])(
   "in %s each box is named and the most is said",
   (tag) => {
-    const handout = handoutOf(asNeeded(2, 3), tag);
+    const handout = handoutWith(asNeeded(2, 3), tag);
     const log = logOf(handout);
     expect(log.flatMap(({ boxes }) => boxes)).toHaveLength(6);
     for (const { boxes } of log) for (const { label } of boxes) expect(label).toMatch(/[^\s\d]{2}/u);
@@ -65,5 +46,5 @@ test.each(["en", "es", "de", "fr", "pt-BR", "vi", "zh-Hans", "ar"])(
 test("what is given by the clock has none", () => {
   const byTheClock =
     "name: carprofen, tablet: 100 mg, splits: halves, give: 0.5 tablet, every: 12 h, for: 4 days, last given: 09:00";
-  expect(logOf(handoutOf(byTheClock, "en"))).toEqual([]);
+  expect(logOf(handoutWith(byTheClock, "en"))).toEqual([]);
 });

@@ -1,39 +1,5 @@
-import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import { compose, compute, openHouse, readPlan, render } from "#index.js";
-import { shippedFiles } from "#io/shipped.js";
-
-const source = (file: string, text: string) => ({ file, bytes: new TextEncoder().encode(text) });
-const clinic = source("clinic.yaml", readFileSync("examples/clinic.yaml", "utf8"));
-const prices = source("prices.yaml", readFileSync("examples/prices.yaml", "utf8"));
-const dog = readFileSync("examples/dog-cheek-abscess/plan.yaml", "utf8");
-const plan = (medicine: string) =>
-  source(
-    "plan.yaml",
-    dog
-      .replace(/medicines:[\s\S]*?(?=collar:)/, `medicines:\n  - {${medicine}}\n`)
-      .replace(/estimate:[\s\S]*?(?=allow:)/, ""),
-  );
-
-async function told(medicine: string, language: string): Promise<string> {
-  const house = openHouse(await shippedFiles()).value;
-  if (!house) throw new Error("no house");
-  const facts = compute(
-    readPlan({ plan: plan(medicine), clinic, prices }, { today: "2026-03-02" }).value ?? fail(),
-    house,
-  );
-  const handout = compose(facts.value ?? fail(facts.problems), house, { language });
-  const files = await render(handout.value ?? fail(handout.problems), house, {
-    paper: "letter",
-    large: false,
-    formats: ["text"],
-  });
-  const text = new TextDecoder().decode(files.value?.[0]?.bytes);
-  return text.replace(/\s+/g, " ");
-}
-const fail = (why?: unknown): never => {
-  throw new Error(JSON.stringify(why));
-};
+import { textWith } from "../examples/with-medicine.js";
 
 const taper =
   "name: prednisolone, tablet: 5 mg, splits: halves, give: 2 tablets, every: 12 h, for: 2 days, last given: 08:00, " +
@@ -41,7 +7,7 @@ const taper =
 
 // The dates are those of the chart, worked by hand in tests/doses/rules.test.ts.
 it("tells every step of a taper in words, with its days", async () => {
-  const english = await told(taper, "en");
+  const english = await textWith(taper, "en");
   expect(english).toContain("The dose changes on the way.");
   for (const step of [
     "From Monday, March 2 at 8:00 PM to Wednesday, March 4 at 8:00 AM: Give 2 tablets by mouth 2 times each day, at 8:00 AM and 8:00 PM",
@@ -49,7 +15,7 @@ it("tells every step of a taper in words, with its days", async () => {
     "From Friday, March 6 at 8:00 PM to Sunday, March 8 at 8:00 PM: Give half a tablet (½) by mouth every 2 days, at 8:00 PM",
   ])
     expect(english).toContain(step);
-  const spanish = await told(taper, "es");
+  const spanish = await textWith(taper, "es");
   for (const step of ["Dé 2 tabletas por la boca 2 veces al día", "Dé 1 tableta por la boca cada día", "cada 2 días"])
     expect(spanish).toContain(step);
 });
@@ -58,13 +24,13 @@ it("tells a loading dose and what follows it, and an only dose as the only one",
   const loading =
     "name: meloxicam, liquid: 1.5 mg/mL, dose: 0.2 mg/kg, every: 24 h, for: 1 day, last given: not given, " +
     "next: [{ dose: 0.1 mg/kg, every: 24 h, for: 3 days }]";
-  const text = await told(loading, "en");
+  const text = await textWith(loading, "en");
   expect(text).toContain("On Monday, March 2 at 8:00 PM: Give 3.3 mL by mouth");
   expect(text).toContain(
     "From Tuesday, March 3 at 8:00 PM to Thursday, March 5 at 8:00 PM: Give 1.6 mL by mouth each day, at 8:00 PM",
   );
   const once = "name: moonflower, tablet: 5 mg, give: 1 tablet, every: 24 h, for: 1 day, last given: not given";
-  expect(await told(once, "en")).toContain(
+  expect(await textWith(once, "en")).toContain(
     "Give 1 tablet by mouth on Monday, March 2 at 8:00 PM. Give no more after that.",
   );
 });
@@ -73,7 +39,7 @@ it("tells the steps of what is given only as needed", async () => {
   const needed =
     "name: moonflower, tablet: 5 mg, give: 2 tablets, every: 8 h, for: 3 days, as needed: at most 2 a day, " +
     "next: [{ give: 1 tablet, every: 8 h, for: 2 days }]";
-  const text = await told(needed, "en");
+  const text = await textWith(needed, "en");
   expect(text).toContain("For 3 days: Give 2 tablets by mouth, only if it is needed");
   expect(text).toContain("For 2 days: Give 1 tablet by mouth, only if it is needed");
   expect(text).toContain("Never give more than 2 doses in a day and a night.");

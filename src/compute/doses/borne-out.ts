@@ -21,35 +21,34 @@ export type Reckoned = { course: Course | null; problems: Problem[] };
  * a tenth, another amount would be given, or for another time, and no more would be asked than is asked now. The weight is
  * looked at with the plan.
  */
-export function notBorneOut(asked: Asked, now: Reckoned, reckon: (asked: Asked) => Reckoned): Problem[] {
-  const known = new Set(now.problems.map(questionOf));
+export function notBorneOut(
+  asked: Asked,
+  course: Course,
+  problems: readonly Problem[],
+  reckon: (asked: Asked) => Reckoned,
+): Problem[] {
+  const known = new Set(problems.map(questionOf));
   const passes = (planned: PlannedMedicine) => {
     const other = reckon({ ...asked, planned });
     const quiet = other.problems.every((one) => one.severity === "note" || known.has(questionOf(one)));
-    return quiet && now.course !== null && other.course !== null && !sameCourse(now.course, other.course);
+    return quiet && other.course !== null && !sameCourse(course, other.course);
   };
   const unborne = figuresOf(asked.planned).filter(({ amount, instead }) =>
     slips.some((slip) => passes(instead(plain(new Exact(amount.value).times(slip))))),
   );
+  const isDays = ({ path }: Figure) => path.at(-1) === "for";
+  const days = unborne.filter(isDays);
+  const amounts = unborne.filter((figure) => !isDays(figure));
   const medicine = asked.planned.name;
-  const [days, amounts] = parted(unborne, ({ path }) => path.at(-1) === "for");
-  const problems: Problem[] = [];
+  const at = ([first]: Figure[]) => asked.at(...(first?.path ?? []));
+  const numbers = amounts.map(({ amount }) => told(amount)).join(", ");
   const context = asked.planned.give ? "give" : "dose";
-  if (amounts[0]) {
-    const numbers = amounts.map(({ amount }) => told(amount)).join(", ");
-    problems.push(problem("dose-not-borne-out", asked.at(...amounts[0].path), { medicine, numbers, context }));
-  }
-  if (days[0]) {
-    const each = days.map(({ amount }) => amount.value).join(", ");
-    problems.push(problem("days-not-borne-out", asked.at(...days[0].path), { medicine, days: each }));
-  }
-  return problems;
+  const count = days.map(({ amount }) => amount.value).join(", ");
+  return [
+    ...(amounts.length > 0 ? [problem("dose-not-borne-out", at(amounts), { medicine, numbers, context })] : []),
+    ...(days.length > 0 ? [problem("days-not-borne-out", at(days), { medicine, days: count })] : []),
+  ];
 }
-
-const parted = <T>(all: readonly T[], is: (one: T) => boolean): [T[], T[]] => [
-  all.filter(is),
-  all.filter((one) => !is(one)),
-];
 
 const questionOf = (one: Problem) => `${one.code}: ${subjectOf(one, [one])}`;
 

@@ -2,6 +2,7 @@ import { type Problem, problem } from "#problems/problem.js";
 import type { Asked } from "./asked.js";
 import { Exact, plain, shown, told } from "./exact.js";
 import type { Form } from "./made-up.js";
+import { inDays } from "./steps.js";
 
 /** What a standard dropper makes of a millilitre of water, within 5 %: European Pharmacopoeia, 2.1.1 (from memory). */
 const usualDrops = 20;
@@ -11,6 +12,7 @@ const drops = { least: 10, most: 60 };
 const mostContainers = 3;
 /** Longer than this once opened is more likely a slip of the pen: four weeks is usual for drops and insulin. From memory. */
 const mostDaysOpen = 60;
+
 type Range = { least: number; most: number };
 
 /** What one usually holds, in mL or g, never ten times apart so that a slip of the point is seen; common practice, no source. */
@@ -41,7 +43,7 @@ export function millilitres({ planned }: Asked, form: Form, given: Exact): Exact
 /** How many days it may be used once it is opened, where the plan says it. */
 export const daysOpen = ({ planned }: Asked): number | null => {
   const open = planned["once opened"];
-  return open ? Number(open.value) * (open.unit === "week" ? 7 : 1) : null;
+  return open ? inDays(open) : null;
 };
 
 /** What is said of bottles, tubes and vials, and of how long an opened one keeps. */

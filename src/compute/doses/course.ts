@@ -7,7 +7,7 @@ import { labelProblems, limitProblems } from "./limits/limits.js";
 import type { Form } from "./made-up.js";
 import { manyAtOnce, unlikelySyringe, unlistedStrength, veryManyDays } from "./plausible.js";
 import { routeProblems } from "./route.js";
-import { type Step, stepsOf } from "./steps.js";
+import { daysOf, type Step, stepsOf } from "./steps.js";
 
 /** How much of a medicine is given, how often and for how long. most: a day, of one given only as needed; else null. */
 export type Course = { form: Form; steps: Step[]; most: number | null };
@@ -39,7 +39,7 @@ function asNeeded({ planned, at }: Asked, steps: Step[] | null): Outcome<number>
 
 function checks(asked: Asked, form: Form, steps: Step[], row: MedicineRow | null, asNeeded: boolean): Problem[] {
   const many = steps.flatMap((step) => [...manyAtOnce(asked, form, step), ...unlikelySyringe(asked, form, step)]);
-  const allDays = steps.reduce((sum, { days }) => sum + days, 0);
+  const allDays = daysOf(steps);
   const given = asked.planned["last given"];
   const clinicDoses = given === undefined || given === "not given" ? 0 : 1;
   let days = 0;

@@ -5,7 +5,7 @@ import { containerProblems, containersNeeded } from "./container.js";
 import { Exact, plain, told } from "./exact.js";
 import type { Form } from "./made-up.js";
 import { isStep } from "./round.js";
-import type { Step } from "./steps.js";
+import { daysOf, type Step } from "./steps.js";
 
 /**
  * What goes home and what is left of it after the last dose. Nobody counts what is left in a bottle. holds: what one of them
@@ -25,12 +25,12 @@ export function dispensed(
 ): Outcome<Dispensed> {
   const unit = form.container ?? form.unit;
   const given = inAll(steps, mostADay);
-  const days = steps.reduce((sum, step) => sum + step.days, 0);
+  const days = daysOf(steps);
   const unkept = containerProblems(asked, form, given, days);
   if (stops(unkept)) return { value: null, problems: unkept };
   const needed = form.container ? containersNeeded(asked, form, given, days) : given;
   const written = asked.planned.dispense;
-  const doubts = written ? doubtful(asked, written, needed, form) : [];
+  const doubts = written ? doubtful(asked, written, { value: needed, unit }, form) : [];
   const home = written && !stops(doubts) ? new Exact(written.value) : needed.ceil();
   const amount = (value: Exact) => ({ value: plain(value), unit });
   const leftOver = form.container ? new Exact(0) : home.minus(needed);
@@ -48,19 +48,17 @@ const inAll = (steps: readonly Step[], mostADay: number | null): Exact =>
 /** So many times what is needed is more likely a slip; a liquid goes home in the bottle it comes in. Common practice, no source. */
 const mostTimes = (unit: string) => (unit === "mL" ? 10 : 3);
 
-function doubtful({ planned, at }: Asked, written: Amount, needed: Exact, form: Form): Problem[] {
-  const { kind, step } = form;
-  const unit = form.container ?? form.unit;
+function doubtful(
+  { planned, at }: Asked,
+  written: Amount,
+  home: { value: Exact; unit: string },
+  form: Form,
+): Problem[] {
+  const { value: needed, unit } = home;
   const values = { medicine: planned.name, given: told(written) };
-  if (written.unit !== unit)
-    return [
-      problem("dispensed-in-other-unit", at("dispense"), {
-        ...values,
-        unit,
-        context: form.container ? "container" : kind,
-      }),
-    ];
-  const least = form.container ? new Exact(1) : step;
+  const context = form.container ? "container" : form.kind;
+  if (written.unit !== unit) return [problem("dispensed-in-other-unit", at("dispense"), { ...values, unit, context })];
+  const least = form.container ? new Exact(1) : form.step;
   if (unit !== "mL" && !isStep(new Exact(written.value), least))
     return [problem("give-not-measurable", at("dispense"), { ...values, step: `${plain(least)} ${unit}` })];
   const needs = { ...values, needed: `${plain(needed)} ${unit}` };

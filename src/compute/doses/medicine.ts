@@ -10,7 +10,7 @@ import { type Course, courseOf } from "./course.js";
 import { type Dispensed, dispensed } from "./dispense.js";
 import { type Schedule, scheduleOf } from "./schedule.js";
 import { statementsOf } from "./statements.js";
-import type { Step } from "./steps.js";
+import { daysOf, type Step } from "./steps.js";
 import { stretchesOf } from "./stretches.js";
 
 type Said = MedicineRow["statements"];
@@ -25,7 +25,7 @@ export function medicineOf(asked: Asked, rows: readonly MedicineRow[], common: S
   if (!course) return { value: null, problems: now.problems };
   const schedule = scheduled(asked, course);
   const ends = endsOtherwise(asked, course.steps, schedule.value);
-  const unborne = notBorneOut(asked, { course, problems: [...now.problems, ...ends] }, (other) => withEnd(other, row));
+  const unborne = notBorneOut(asked, course, [...now.problems, ...ends], (other) => withEnd(other, row));
   const problems = [...now.problems, ...schedule.problems, ...ends, ...unborne];
   if (!schedule.value || !dispense) return { value: null, problems };
   return { value: assembled(asked, rows, common, { ...course, ...schedule.value, ...dispense }), problems };
@@ -54,13 +54,7 @@ const scheduled = (asked: Asked, { steps, most }: Course): Outcome<Schedule> =>
 
 /** The day of the last dose; of what is given only as needed, the last day of the course. */
 const endOf = ({ discharged }: Asked, steps: readonly Step[], schedule: Schedule | null): string =>
-  dayOf(
-    schedule?.doses.at(-1)?.at ??
-      dayAfter(
-        dayOf(discharged),
-        steps.reduce((sum, { days }) => sum + days, 0),
-      ),
-  );
+  dayOf(schedule?.doses.at(-1)?.at ?? dayAfter(dayOf(discharged), daysOf(steps)));
 
 /** It may be used to the last dose, and ends on the day the clinician says it ends. */
 function endsOtherwise(asked: Asked, steps: readonly Step[], schedule: Schedule | null): Problem[] {

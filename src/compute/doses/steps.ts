@@ -14,6 +14,13 @@ export type Step = {
   path: (string | number)[];
 };
 
+/** "2 weeks" as 14, also where that is no whole number. */
+export const inDays = ({ value, unit }: { value: string; unit: "day" | "week" }): number =>
+  Number(value) * (unit === "week" ? 7 : 1);
+
+/** How many days the steps last together. */
+export const daysOf = (steps: readonly Pick<Step, "days">[]): number => steps.reduce((sum, { days }) => sum + days, 0);
+
 /** The steps of a course: the medicine's own, then those of a taper. */
 export function stepsOf(asked: Asked, form: Form): Outcome<Step[]> {
   const { planned } = asked;
@@ -33,7 +40,7 @@ function stepOf(asked: Asked, order: Ordered, form: Form): Outcome<Step> {
   const where = { medicine, at: asked.at(...path), dose: at("dose"), give: at("give") };
   const { value, problems } = giving(order, form, asked, where);
   const every = readEvery(order.every);
-  const days = order.for && Number(order.for.value) * (order.for.unit === "week" ? 7 : 1);
+  const days = order.for && inDays(order.for);
   const unread: Problem[] = [];
   if (!every) unread.push(problem("every-unreadable", at("every"), { given: order.every }));
   if (!days) unread.push(problem("days-missing", where.at, { medicine }));
