@@ -43,10 +43,14 @@ const western = [
   range(0x2212, 0x2265),
 ].join("");
 
+/** What the Arabic language is written with: letters and marks of vowels, digits of both kinds, the signs of text. */
+const arabic = `${range(0x621, 0x63a)}${range(0x640, 0x652)}\u0670${range(0x660, 0x66c)}\u060c\u061b\u061f`;
+
 /** For a screen, whose first family has the Western European letters: the other Latin ones, and the other scripts apart from them. */
 const screens = {
   latin: { latin: `${range(0x100, 0x17f)}ƠơƯư${range(0x1e80, 0x1ef9)}`, greek: range(0x370, 0x52f) },
-  arabic: { arabic: range(0x600, 0x6ff) + range(0x750, 0x77f) },
+  // A word is joined within one font: a page with a letter of Persian, Urdu or another language carries them all.
+  arabic: { arabic, "arabic-all": range(0x600, 0x6ff) + range(0x750, 0x77f) },
 };
 
 const families = [

@@ -80,7 +80,10 @@ export type RenderOptions = {
 export type OutputFile = { name: string; bytes: Uint8Array };
 
 /** The first is for reading; the others for what it lacks. Screens have fonts for Chinese of their own. */
-const fontNames = { pdf: ["plain", "latin", "arabic", "han"], web: ["plain", "latin", "greek", "arabic"] };
+const fontNames = {
+  pdf: ["plain", "latin", "arabic", "han"],
+  web: ["plain", "latin", "greek", "arabic", "arabic-all"],
+};
 
 /** files: by path, "templates/handout/handout.hbs", "locales/es/handout.json", "shared/visits.json", "fonts/pdf-plain-bold.ttf". */
 export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {

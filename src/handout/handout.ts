@@ -82,8 +82,8 @@ export type Shape = {
 /** A label's x, y is the middle of its baseline for "center", its start for "start"; size in units. It is never turned over. */
 export type Label = { text: string; x: number; y: number; size: number; align: "start" | "center" | "end" };
 export type Drawing = { width: number; height: number; shapes: Shape[]; labels: Label[] };
-/** narrow: the same drawn for a phone, where the labels would be too small to read. */
-export type Figure = Drawing & { kind: "figure"; id: string; alt: string; caption: Inline[]; narrow?: Drawing };
+/** narrow: the same drawn for a phone, where the labels would be too small to read; null: a phone has no use for it. */
+export type Figure = Drawing & { kind: "figure"; id: string; alt: string; caption: Inline[]; narrow?: Drawing | null };
 /** Rules to write on, each with its label underneath. */
 export type Signature = { kind: "signature"; lines: Inline[][] };
 

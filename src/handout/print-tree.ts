@@ -83,7 +83,9 @@ function blockLines(block: Block): string[] {
         `figure ${block.id} ${block.width}x${block.height}: ${line(block.caption)}`,
         `  alt: ${block.alt}`,
         `  shapes: ${block.shapes.length}, labels: ${block.labels.map(({ text }) => text).join(" / ")}`,
-        ...(block.narrow ? [`  narrow: ${block.narrow.width}x${block.narrow.height}`] : []),
+        ...(block.narrow === undefined
+          ? []
+          : [`  narrow: ${block.narrow ? `${block.narrow.width}x${block.narrow.height}` : "none"}`]),
       ];
     case "columns":
       return block.columns.flatMap((column) => ["column:", ...indent(column.flatMap(blockLines))]);

@@ -2,6 +2,8 @@ import { plainSpaces } from "./spaces.js";
 
 /** Local values are formatted as if they were UTC, so the host's own time zone never shows. */
 const instant = (local: string): Date => new Date(`${local.length === 10 ? `${local}T00:00` : local}Z`);
+/** 2024-01-01 was a Monday. */
+const weekdayInstant = (number: number): Date => instant(`2024-01-${String(number).padStart(2, "0")}`);
 const onDay = (clock: string): Date => instant(`2000-01-01T${clock}`);
 
 /** Days ("2026-03-03"), times ("09:30") and both ("2026-03-03T09:30") in the words of CLDR. */
@@ -43,9 +45,10 @@ export function datesOf(tag: string) {
     time: (clock: string) => written(hourMinute, onDay(clock)),
     /** "8:00 AM – 6:00 PM" */
     timeRange: (open: string, close: string) => plainSpaces(hourMinute.formatRange(onDay(open), onDay(close))),
-    /** 1 Monday - 7 Sunday. 2024-01-01 was a Monday. */
-    weekday: (number: number, length: "long" | "short") =>
-      written(weekdayStyles[length], instant(`2024-01-${String(number).padStart(2, "0")}`)),
+    /** 1 Monday - 7 Sunday. */
+    weekday: (number: number, length: "long" | "short") => written(weekdayStyles[length], weekdayInstant(number)),
+    /** The same for a narrow column: "Mon". Arabic has no short names; there it is the long one without its article. */
+    weekdayInColumn: (number: number) => written(weekdayStyles.short, weekdayInstant(number)).replace(/^ال/u, ""),
     /** The day a week begins on, 1 Monday - 7 Sunday. */
     weekStart: firstDayOfWeek(tag),
   };

@@ -91,18 +91,19 @@ describe("the code for a phone's camera", () => {
 
   test("is the same in the HTML, whose path is drawn here", () => {
     const html = renderHtml(handout, { fonts: [fonts] });
-    const path = figure?.shapes[0]?.path ?? "";
-    expect(html).toContain(`d="${path}"`);
-    const unit = figure?.shapes[0]?.width ?? 0;
-    // Rows of level lines: M begins one, m goes on in it.
+    const [, drawing = ""] = /<svg class="visit-code"([\s\S]*?)<\/svg>/.exec(html) ?? [];
+    const [, path = ""] = / d="([^"]*)"/.exec(drawing) ?? [];
+    const unit = Number(/ stroke-width="(\d+)"/.exec(drawing)?.[1]);
+    // Level lines, each begun where the one before it ended.
     let [pen, middle] = [0, 0];
-    const boxes = [...path.matchAll(/([Mm])([\d.]+) ([\d.]+)h([\d.]+)/g)].map(([, how, ...numbers]) => {
+    const boxes = [...path.matchAll(/m(-?[\d.]+)[ -]?(-?[\d.]+)h([\d.]+)/gi)].map(([, ...numbers]) => {
       const [x = 0, y = 0, length = 0] = numbers.map(Number);
-      const from = how === "M" ? x : pen + x;
-      if (how === "M") middle = y;
+      const from = pen + x;
+      middle += y;
       pen = from + length;
       return [from, middle - unit / 2, pen, middle + unit / 2];
     });
+    expect(path.replace(/[Mm]-?[\d.]+ ?-?[\d.]+h[\d.]+/g, "")).toBe("");
     const scale = 5;
     const side = Math.ceil((figure?.height ?? 0) * scale);
     const dark = (x: number, y: number) =>

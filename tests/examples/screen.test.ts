@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { sectionsIn, wordsOf } from "#handout/walk.js";
+import type { Figure } from "#handout/handout.js";
+import { blocksIn, sectionsIn, wordsOf } from "#handout/walk.js";
 import { type Handout, render } from "#index.js";
 import { overflow, violations } from "../html/axe.js";
 import { openBrowser } from "../html/browser.js";
@@ -21,6 +22,9 @@ const inUrgentOrder = ({ sections }: Handout): string[] =>
       wordsOf(title),
     ),
   );
+
+const blocksNamed = (handout: Handout, id: string): Figure[] =>
+  [...blocksIn(handout)].filter((block) => block.kind === "figure").filter((figure) => figure.id === id);
 
 /** Each label that is shown, and how large its letters stand on the screen. */
 const lettersInDrawings = `[...document.querySelectorAll("svg text")]
@@ -63,7 +67,7 @@ describe.each(everyExample)("%s in %s on a screen", (name, language) => {
 
   test("html-validate finds nothing wrong, and the file is under 200 KB", async () => {
     expect(await complaints(html)).toEqual([]);
-    expect(Buffer.byteLength(html)).toBeLessThan(200 * 1024);
+    expect(Buffer.byteLength(html)).toBeLessThan(200_000);
   });
 
   test.each(screens)("axe finds no violation of WCAG 2.2 AA at $width px, $colorScheme", async (screen) => {
@@ -109,6 +113,26 @@ describe.each(everyExample)("%s in %s on a screen", (name, language) => {
     expect(new Set(boxes).size).toBeGreaterThanOrEqual(doses);
     expect(names("link").filter((name) => /\d{3}.\d{4}/.test(name)).length).toBeGreaterThanOrEqual(3);
     expect(met.filter(({ role }) => role === "list").length).toBeGreaterThan(5);
+  });
+
+  test("the days of the week over a month are not broken at 320 px", async () => {
+    await page.setViewportSize({ width: 320, height: 800 });
+    const broken = await page.evaluate(
+      `[...document.querySelectorAll(".month th span:first-child")].filter((e) => e.getClientRects().length > 1).map((e) => e.textContent)`,
+    );
+    expect(await page.locator(".month th").count()).toBeGreaterThanOrEqual(7);
+    expect(broken).toEqual([]);
+  });
+
+  test("a drawing for a narrow screen has the words of the wide one, and a code to scan is not on it", async () => {
+    const pictures = async (width: number) => {
+      await page.setViewportSize({ width, height: 800 });
+      return (await readAloud(page)).filter(({ role }) => role === "image").map(({ name }) => name);
+    };
+    const wide = await pictures(768);
+    const code = blocksNamed(handout, "visit-code").map(({ alt }) => alt);
+    expect(wide).toEqual(expect.arrayContaining(code));
+    expect(await pictures(320)).toEqual(wide.filter((name) => !code.includes(name)));
   });
 
   test("no request leaves it, and its policy had nothing to stop", () => {

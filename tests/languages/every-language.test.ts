@@ -77,12 +77,15 @@ describe.each(tags.map((tag) => [tag]))("%s", (tag) => {
   it("builds every format of them, and no character is without a shape", async () => {
     for (const facts of [...examples, ...plans]) {
       const handout = whole(compose(facts, house, { language: tag }));
-      const { problems } = await render(handout, house, {
+      const { value, problems } = await render(handout, house, {
         paper: "letter",
         large: false,
         formats: ["pdf", "html", "text", "ics", "sms"],
       });
       expect(problems).toEqual([]);
+      if (!examples.includes(facts)) continue;
+      const page = value?.find(({ name }) => name === "handout.html")?.bytes ?? expect.fail();
+      expect(page.byteLength).toBeLessThan(200_000);
     }
   });
 

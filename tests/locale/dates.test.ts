@@ -91,3 +91,11 @@ it.each([
 ])("a day in a narrow column breaks once in %s", (tag, words) =>
   expect(datesOf(tag).dayInTwo("2026-03-03")).toBe(words),
 );
+
+it("a day of the week in a narrow column is the short name, in Arabic the long one without its article", () => {
+  const week = (tag: string) => [1, 4, 7].map((number) => datesOf(tag).weekdayInColumn(number));
+  expect(week("en-US")).toEqual(["Mon", "Thu", "Sun"]);
+  expect(week("de-DE")).toEqual(["Mo", "Do", "So"]);
+  expect(week("ar-US")).toEqual(["اثنين", "خميس", "أحد"]);
+  expect(datesOf("ar-US").weekday(4, "short")).toBe("الخميس");
+});

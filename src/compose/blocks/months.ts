@@ -42,7 +42,7 @@ function monthOn(page: Page, month: Date, course: Interval<Date, Date>, marks: M
     iso,
     title: voice.capital(voice.month(iso)),
     weekdays: Array.from({ length: 7 }, (_, i) => ((voice.weekStart + i - 1) % 7) + 1).map((number) => ({
-      short: voice.weekday(number, "short"),
+      short: voice.weekdayInColumn(number),
       long: voice.weekday(number, "long"),
     })),
     weeks: shown,

@@ -82,7 +82,7 @@ function labelsOf({ voice }: Page, day: Day, { x, y }: Point, beginsRow: boolean
   });
   const withMonth = beginsRow || day.endsWith("-01");
   return [
-    label(voice.weekday(getISODay(parseISO(day)), "short"), -19),
+    label(voice.weekdayInColumn(getISODay(parseISO(day))), -19),
     label(withMonth ? voice.shortDate(day) : voice.dayNumber(day), 26),
   ];
 }

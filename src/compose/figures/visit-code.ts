@@ -10,6 +10,7 @@ import { upright } from "./shapes.js";
 const quiet = 4;
 /** Beyond this the modules are too fine for a phone at arm's length: the code then leaves the address out. */
 const mostBytes = 600;
+const module = 2;
 
 /** The next visit as a code for a phone's camera, with words beside it; null where the next visit is not booked. */
 export function visitCodeOn(page: Page): Figure | null {
@@ -27,24 +28,22 @@ export function visitCodeOn(page: Page): Figure | null {
     kind: "figure",
     id: "visit-code",
     ...beside(text, told),
-    narrow: under(text, told),
+    // A phone cannot scan its own screen; its page has the calendar file to press.
+    narrow: null,
     alt: plainOn(page, "calendar:code.alt", { when: voice.dateTime(at) }),
     caption: [],
   };
 }
 
-/** A square about 30 mm wide on paper, and room for a line of words beside it. */
+/** A square about 30 mm wide on paper, and room for a line of words beside it: the more modules, the more units in a line. */
 function beside(text: string, told: string[]): Drawing {
-  const { side, shapes } = codeOf(text, 122);
-  const labels = told.map((text, i): Label => ({ text, x: side + 12, y: 44 + 22 * i, size: 14, align: "start" }));
-  return { width: 470, height: side, shapes, labels };
-}
-
-/** On a narrow screen the words stand under it. */
-function under(text: string, told: string[]): Drawing {
-  const { side, shapes } = codeOf(text, 200);
-  const labels = told.map((text, i): Label => ({ text, x: 0, y: side + 20 + 20 * i, size: 14, align: "start" }));
-  return { width: 300, height: side + 66, shapes, labels };
+  const { side, shapes } = codeOf(text);
+  const line = side / 5.5;
+  const labels = told.map((text, i): Label => {
+    const y = Math.round(line * (2 + i));
+    return { text, x: Math.round(side + line / 2), y, size: Math.round(line * 0.64), align: "start" };
+  });
+  return { width: Math.round(side * 3.85), height: side, shapes, labels };
 }
 
 /**
@@ -75,11 +74,10 @@ function textOf(page: Page, visit: Parameters<typeof eventOf>[1]): string {
   return Buffer.byteLength(whole) > mostBytes ? text(null) : whole;
 }
 
-/** A code about so wide: the dark modules as lines, a row of them after the other. */
-function codeOf(text: string, about: number): { side: number; shapes: Shape[] } {
+/** The dark modules as lines, a row of them after the other; a module is two units wide, so that its middle is a whole one. */
+function codeOf(text: string): { side: number; shapes: Shape[] } {
   const { data, size } = encode(text, { ecc: "L", border: quiet });
-  const unit = Number((about / size).toFixed(2));
-  const at = (modules: number) => Number((modules * unit).toFixed(3));
+  const at = (modules: number) => modules * module;
   const path = data.map((row, y) => {
     let pen = 0;
     const lines = row.flatMap((dark, x) => {
@@ -91,6 +89,6 @@ function codeOf(text: string, about: number): { side: number; shapes: Shape[] } 
     return lines.join("");
   });
   const side = at(size);
-  const code: Shape = { path: path.join(""), fill: "none", stroke: "ink", width: unit };
+  const code: Shape = { path: path.join(""), fill: "none", stroke: "ink", width: module };
   return { side, shapes: upright([code], side / 2) };
 }

@@ -1,4 +1,6 @@
+import { isDeepStrictEqual } from "node:util";
 import { h, s } from "hastscript";
+import svgpath from "svgpath";
 import type { Drawing, Figure, Label, Shape } from "#handout/handout.js";
 import { inlines } from "./inline.js";
 import type { Element } from "./nodes.js";
@@ -8,45 +10,68 @@ export type Direction = "ltr" | "rtl";
 
 /**
  * A drawing, described for a reader who cannot see it. Colours come from the style sheet, so that it follows dark mode; it also
- * shows, of the two that a drawing may have, the one for the width of the screen.
+ * shows, of the two that a drawing may have, the one for the width of the screen, or on a narrow one none.
  */
 export const figure = ({ narrow, ...figure }: Figure, direction: Direction): Element => {
-  const { id, caption } = figure;
+  const { alt, id, caption } = figure;
+  const described = `figure-${id}`;
   return h(
     "figure",
-    {},
-    svg(figure, [id], figure, direction),
-    narrow ? svg(narrow, [id, "narrow"], figure, direction) : null,
+    { className: narrow === null ? "wide" : null },
+    svg(figure, [id], described, direction, s("desc", { id: described }, alt)),
+    narrow ? svg(narrow, [id, "narrow"], described, direction) : null,
     caption.length > 0 ? h("figcaption", {}, inlines(caption)) : null,
   );
 };
 
-function svg(drawing: Drawing, names: string[], { alt }: Figure, direction: Direction): Element {
+/** described: the id of the words for it, which are read also where the drawing that has them is not shown. */
+function svg(drawing: Drawing, names: string[], described: string, direction: Direction, desc?: Element): Element {
   const { width, height, shapes, labels } = drawing;
-  const described = ["figure", ...names].join("-");
   return s(
     "svg",
     { className: names, viewBox: `0 0 ${width} ${height}`, width, height, role: "img", ariaLabelledBy: described },
-    s("desc", { id: described }, alt),
-    shapes.map((one) => shape(one, direction === "rtl" ? width : null)),
+    desc,
+    alike(shapes).map((some) => group(some, direction === "rtl" ? width : null)),
     labels.map((one) => label(one, direction === "rtl" ? width : null)),
   );
 }
 
-/** across: the width of a drawing that is turned over. */
-const shape = ({ path, fill, stroke, width = 1, dashed, upright }: Shape, across: number | null): Element =>
-  s("path", {
-    d: path,
+/** Shapes that follow each other and look the same. */
+function alike(shapes: readonly Shape[]): [Shape, ...Shape[]][] {
+  const groups: [Shape, ...Shape[]][] = [];
+  for (const shape of shapes) {
+    const last = groups.at(-1);
+    if (last && isDeepStrictEqual({ ...last[0], path: "" }, { ...shape, path: "" })) last.push(shape);
+    else groups.push([shape]);
+  }
+  return groups;
+}
+
+/** Shapes that look the same; across: the width of a drawing that is turned over. */
+function group(shapes: readonly [Shape, ...Shape[]], across: number | null): Element {
+  const [{ fill, stroke, width = 1, dashed, upright }] = shapes;
+  const look = {
     transform: across === null ? null : turned(across, upright),
     className: [`fill-${fill}`, ...(stroke ? [`stroke-${stroke}`] : [])],
     strokeWidth: stroke ? width : null,
     strokeDashArray: dashed ? `${width * 3} ${width * 2}` : null,
-  });
+  };
+  return s(
+    "g",
+    look,
+    shapes.map(({ path }) => s("path", { d: short(path) })),
+  );
+}
+
+/** The same line in fewer characters: relative, to a tenth of a unit. */
+const short = (path: string): string => svgpath(path).rel().round(1).toString();
 
 const anchors = { start: "start", center: "middle", end: "end" };
 
-const turned = (across: number, upright: number | undefined): string =>
-  upright === undefined ? `translate(${across} 0) scale(-1 1)` : `translate(${across - 2 * upright} 0)`;
+function turned(across: number, upright: number | undefined): string | null {
+  if (upright === undefined) return `translate(${across} 0) scale(-1 1)`;
+  return across === 2 * upright ? null : `translate(${across - 2 * upright} 0)`;
+}
 
 const label = ({ text, x, y, size, align }: Label, across: number | null): Element =>
   s("text", { x: across === null ? x : across - x, y, fontSize: size, textAnchor: anchors[align] }, text);

@@ -33,7 +33,7 @@ export const renderHtml = (handout: Handout, { fonts, calendar, logo = null }: H
       ),
     ],
   };
-  return `${toHtml(page)}\n`;
+  return `${toHtml(page, { closeEmptyElements: true })}\n`;
 };
 
 const body = (handout: Handout, calendar: string | undefined, logo: Logo | null): Element => {

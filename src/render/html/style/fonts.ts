@@ -8,18 +8,21 @@ const face = (name: string, weight: number, bytes: Uint8Array): string => `@font
 }`;
 
 /** Letters beyond Western European ones, which the first family lacks; and the scripts of the families after it. */
-const beyondLatin = /[\u0100-\u017f\u01a0\u01a1\u01af\u01b0\u1e80-\u1ef9]|[\u0300-\u036f]/u;
+const beyondLatin = /[\u0100-\u0130\u0132-\u0151\u0154-\u017f\u01a0\u01a1\u01af\u01b0\u1e80-\u1ef9]|[\u0300-\u036f]/u;
 const greekOrCyrillic = /\p{Script=Greek}|\p{Script=Cyrillic}/u;
 const arabic = /\p{Script=Arabic}/u;
+/** Letters of Persian, Urdu and others: a word is joined within one font, so their page has a family with all of them. */
+const beyondArabic = /[\u063b-\u063f\u066e\u066f\u0671-\u06ff\u0750-\u077f]/u;
 
 /** The families the page needs, carried inside it: a browser asks each in turn for what those before it lack. */
 export function fontFaces(families: readonly FontFamily[], words: string): string {
-  const [plain, latin, greek, right] = families;
+  const [plain, latin, greek, right, rightAll] = families;
+  const joined = beyondArabic.test(words) ? rightAll : right;
   const needed = [
     plain && { family: plain, name: "Handout" },
     latin && beyondLatin.test(words) && { family: latin, name: "Handout Latin" },
     greek && greekOrCyrillic.test(words) && { family: greek, name: "Handout Greek" },
-    right && arabic.test(words) && { family: right, name: "Handout Arabic" },
+    joined && arabic.test(words) && { family: joined, name: "Handout Arabic" },
   ];
   return needed
     .flatMap((one) => (one ? [face(one.name, 400, one.family.regular), face(one.name, 700, one.family.bold)] : []))

@@ -127,6 +127,7 @@ svg.narrow { display: none; max-inline-size: 24rem; }
 @media screen and (max-width: 40rem) {
   svg:has(+ .narrow) { display: none; }
   svg.narrow { display: block; }
+  figure.wide { display: none; }
 }
 
 .columns { display: grid; gap: 0 2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 15rem), 1fr)); }
