@@ -1,3 +1,4 @@
+import { format } from "date-fns/format";
 import PostalMime from "postal-mime";
 import { type Outcome, type Problem, reviewOf } from "#index.js";
 import { readPackage } from "#io/read-package.js";
@@ -5,6 +6,7 @@ import { sha256 } from "#io/sha256.js";
 import { problem } from "#problems/problem.js";
 import { keyOf } from "#send/dispatch.js";
 import { outgoing } from "#send/outgoing.js";
+import { ageOf } from "./clock.js";
 import type { Desk } from "./desk.js";
 
 /** A built e-mail, ready to go out. key: the person and revision, in the ledger. */
@@ -22,12 +24,14 @@ export type Letter = {
   sha256: string;
 };
 
-/** The letter of a package, as its own headers tell whom it is to. */
+/** The letter of a package, as its own headers tell whom it is to and when it was issued: not on a day to come. */
 export async function readLetter(folder: string, { house }: Desk): Promise<Outcome<Letter>> {
   const { value: built, problems } = await readPackage(folder);
   if (!built) return { value: null, problems };
   const mail = await PostalMime.parse(built.letter);
   const at = { file: folder, line: 1, column: 1, length: 1 };
+  const aged = ageOf(folder, (mail.date ?? "").slice(0, 10), format(new Date(), "yyyy-MM-dd"));
+  if (aged.some(({ severity }) => severity === "stop")) return { value: null, problems: aged };
   const refuse = (found: Problem): Outcome<Letter> => ({ value: null, problems: [found] });
   const to = (mail.to ?? []).flatMap(({ address }) => address ?? []);
   const [recipient] = to;
@@ -52,6 +56,6 @@ export async function readLetter(folder: string, { house }: Desk): Promise<Outco
       bytes: outgoing(built.letter),
       sha256: sha256(built.letter),
     },
-    problems: [],
+    problems: aged,
   };
 }

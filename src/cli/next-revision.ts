@@ -18,8 +18,8 @@ import type { Case } from "./case.js";
 
 /** A plan in force, what follows from it, and the texts it was read from. */
 export type InForce = { one: Case; path: string; plan: Plan; facts: Facts; today: string };
-/** toChoose: what the build of it will stop at, until somebody has changed it by hand. */
-export type Next = Source & { toChoose: Problem[] };
+/** on: the day of the visit. toChoose: what the build of it will stop at, until somebody has changed it by hand. */
+export type Next = Source & { on: string; toChoose: Problem[] };
 /** What was entered: a file, fields that go before the file's own, and the reasons given for what does not fit. */
 export type Entry = { source: Source | null; fields: Record<string, unknown>; reasons: readonly Reason[] };
 
@@ -47,8 +47,8 @@ export function nextRevision(house: House, { path, ...inForce }: InForce, entry:
   ]);
   const file = join(dirname(path), nameOf(basename(path), facts.revision + 1));
   const made = { file, bytes: new TextEncoder().encode(text) };
-  const { unread, toChoose } = faultsOf(house, inForce, made);
-  return { value: { ...made, toChoose }, problems: [...problems, ...unread] };
+  const { on, unread, toChoose } = faultsOf(house, inForce, made);
+  return { value: { ...made, on, toChoose }, problems: [...problems, ...unread] };
 }
 
 /** What is wrong with the new plan: where its course and its bookings part ways, say, somebody has to choose. */
@@ -56,7 +56,12 @@ function faultsOf(house: House, { one, plan, today }: Omit<InForce, "path">, mad
   const text = (is: "clinic" | "prices") => one.texts.find((each) => each.is === is);
   const read = readPlan({ plan: made, clinic: text("clinic"), prices: text("prices") }, { today });
   const stops = ({ problems }: Outcome<unknown>) => problems.filter(({ severity }) => severity === "stop");
-  return { unread: stops(read), toChoose: read.value ? stops(compute(read.value, house, [...one.earlier, plan])) : [] };
+  const on = read.value?.discharged.slice(0, 10) ?? "";
+  return {
+    on,
+    unread: stops(read),
+    toChoose: read.value ? stops(compute(read.value, house, [...one.earlier, plan])) : [],
+  };
 }
 
 /** "plan.yaml" -> "plan.r1.yaml" -> "plan.r2.yaml" */

@@ -10,6 +10,7 @@ import { type Reason, type Settled, settle, subjectOf } from "#problems/settle.j
 import { askReasons, askVisit } from "./ask-visit.js";
 import { readCase } from "./case.js";
 import { addToCase, canKeep } from "./case-folder.js";
+import { ageOf } from "./clock.js";
 import { type Desk, openDesk } from "./desk.js";
 import { canAsk } from "./entry/ask.js";
 import { type ExitCode, exitCodeOf } from "./exit-code.js";
@@ -83,13 +84,17 @@ const entered = ({ value, problems }: Outcome<Next>, reasons: readonly Reason[])
 });
 
 /** The new plan, and the visit in the journal of its case. Nothing is written that the case could not keep. */
-async function write(desk: Desk, { facts }: InForce, next: Source, options: ReviseOptions): Promise<ExitCode> {
+async function write(desk: Desk, { facts }: InForce, next: Next, options: ReviseOptions): Promise<ExitCode> {
   const say = sayer(desk);
   const revision = facts.revision + 1;
-  const kept = [{ name: "plan.yaml", bytes: next.bytes }];
-  const told = options.case === undefined ? null : await canKeep(options.case, facts.caseId, kept);
-  for (const found of told?.problems ?? []) say(found);
-  if (told && !told.value) return 2;
+  if (options.case !== undefined) {
+    const aged = ageOf(next.file, next.on, options.today);
+    for (const found of aged) say(found);
+    if (aged.some(({ severity }) => severity === "stop")) return 1;
+    const kept = await canKeep(options.case, facts.caseId, [{ name: "plan.yaml", bytes: next.bytes }]);
+    for (const found of kept.problems) say(found);
+    if (!kept.value) return 2;
+  }
   const unwritten = await writeRevision(next);
   if (unwritten) {
     say(unwritten);

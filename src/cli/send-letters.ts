@@ -24,8 +24,9 @@ export async function sendLetters(desk: Desk, folders: readonly string[], option
   for (const found of server.problems) say(found);
   if (server.problems.length > 0) return 2;
   const read = await Promise.all(folders.map((folder) => readLetter(folder, desk)));
-  const unread = read.flatMap(({ problems }) => problems);
-  for (const found of unread) say(found);
+  const found = read.flatMap(({ problems }) => problems);
+  for (const one of found) say(one);
+  const unread = found.filter(({ severity }) => severity === "stop");
   const letters = read.flatMap(({ value }) => value ?? []);
   const ledger = options.ledger ?? ledgerPath();
   try {

@@ -73,6 +73,39 @@ it("a revision is of the hour it was given, whatever the clock says, and no pape
   expect(existsSync(join(folder, "revised"))).toBe(false);
 });
 
+it("a visit that is yet to come by this machine's clock is not noted in a case, and one of years ago is told", () => {
+  const revision = "dog-cheek-abscess/plan.r1.yaml";
+  const noted = (instant: string) => at(instant, ["revise", plan, ...visit, "--case", "visit-case"]);
+  const early = noted("1970-01-02T00:00:05Z");
+  expect(early.err).toContain(`${revision} is of March 3, 2026, and today is January 1, 1970 by this machine's clock.`);
+  expect([early.code, early.out]).toEqual([1, ""]);
+  expect([existsSync(join(folder, revision)), existsSync(join(folder, "visit-case"))]).toEqual([false, false]);
+
+  expect(noted("2026-03-03T23:00:00Z")).toMatchObject({ code: 0, out: `${revision}\n` });
+  for (const gone of [revision, "visit-case"]) rmSync(join(folder, gone), { recursive: true });
+  const late = noted("2038-01-19T03:14:08Z");
+  expect(late.err).toContain(`${revision} is of March 3, 2026, and today is January 19, 2038`);
+  expect(late).toMatchObject({ code: 0, out: `${revision}\n` });
+  for (const gone of [revision, "visit-case"]) rmSync(join(folder, gone), { recursive: true });
+});
+
+it("a letter that is of a day to come by this machine's clock is not sent, and one of years ago is told", () => {
+  const build = ["build", plan, "--out", "letter", "--format", "text,eml"];
+  expect(at("2026-03-02T23:00:00Z", build)).toMatchObject({ code: 0 });
+  const sending = (instant: string, ...more: string[]) =>
+    at(instant, ["send", "letter", "--ledger", "state/sent.jsonl", ...more]);
+  const server = ["--yes", "--smtp", "smtp://127.0.0.1:9"];
+  const early = sending("1970-01-02T00:00:05Z", ...server);
+  expect(early.err).toContain("letter is of March 2, 2026, and today is January 1, 1970 by this machine's clock.");
+  expect([early.code, early.out, existsSync(join(folder, "state/sent.jsonl"))]).toEqual([1, "", false]);
+
+  const late = sending("2038-01-19T03:14:08Z", "--dry-run");
+  expect(late.err).toContain("letter is of March 2, 2026, and today is January 19, 2038 by this machine's clock.");
+  expect(late.err).toContain("example.org, in es");
+  const right = sending("2026-03-02T23:30:00Z", "--dry-run");
+  expect([right.code, right.err]).toEqual([0, expect.not.stringContaining("clock")]);
+});
+
 it("a run that was killed while the clock was ahead keeps no later one from building", () => {
   const lock = join(folder, "locked/.hearthsheet.lock");
   mkdirSync(lock, { recursive: true });

@@ -4,6 +4,7 @@ import { once } from "node:events";
 import { mkdirSync, writeFileSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
+import { format } from "date-fns";
 import { SMTPServer, type SMTPServerOptions, type SMTPServerSession } from "smtp-server";
 import type { Desk } from "../../src/cli/desk.js";
 import type { SendOptions } from "../../src/cli/options.js";
@@ -84,12 +85,14 @@ export async function smtpServer(
   };
 }
 
-/** Built packages, one an owner, as a build writes them. */
+const issued = format(new Date(), "yyyy-MM-dd'T'HH:mm");
+/** Built packages, one an owner, as a build writes them today. */
 export async function packages(folder: string, count: number, address = (i: number) => `owner-${i}@example.org`) {
   const names = Array.from({ length: count }, (_, i) => `case-${i}`);
   for (const [i, name] of names.entries()) {
     mkdirSync(join(folder, name));
-    const letter = await messageOf({ to: { name: `Owner ${i}`, address: address(i) }, id: `${i}`.padStart(64, "0") });
+    const to = { name: `Owner ${i}`, address: address(i) };
+    const letter = await messageOf({ to, id: `${i}`.padStart(64, "0") }, { issued });
     writeFileSync(join(folder, name, "handout.eml"), letter);
     const sha256 = createHash("sha256").update(letter).digest("hex");
     const record = {
