@@ -1,5 +1,6 @@
-import { create, type Font } from "fontkit";
+import type { Font } from "fontkit";
 import { directionMarks } from "./bidi.js";
+import { type Features, type Shaper, shaperOf } from "./shaper.js";
 
 export type Weight = "regular" | "bold";
 /** One family: the bytes of two TrueType files. */
@@ -10,8 +11,9 @@ export type Fount = {
   font: Font;
   has: (text: string) => boolean;
   features: (tabular: boolean) => Features | undefined;
+  /** In points at a size of one, of a word as pdfkit draws it. */
+  width: (word: string, tabular: boolean) => number;
 };
-type Features = Record<string, boolean>;
 /**
  * A weight of all families. width: in points. lacks: the characters no family has a shape for. runs: words by the font each
  * is drawn with, in the order they are read.
@@ -24,7 +26,14 @@ export type Face = {
 };
 export type Faces = Record<Weight, Face>;
 
-const parsed = new WeakMap<Uint8Array, Font>();
+/** A font is parsed once. */
+const shapers = new WeakMap<Uint8Array, Shaper>();
+
+function shaperFor(bytes: Uint8Array): Shaper {
+  const shaper = shapers.get(bytes) ?? shaperOf(bytes);
+  shapers.set(bytes, shaper);
+  return shaper;
+}
 
 /**
  * The two weights, ready to measure with. families: the first that has most of the words is the page's own; what it lacks is
@@ -48,8 +57,8 @@ function preferred(families: readonly FontBytes[], words: string): readonly Font
   }
   let [own, most] = [families[0], -1];
   for (const family of families) {
-    const font = fontOf(family.regular);
-    const had = [...counts].reduce((sum, [code, count]) => sum + (font.hasGlyphForCodePoint(code) ? count : 0), 0);
+    const { has } = shaperFor(family.regular);
+    const had = [...counts].reduce((sum, [code, count]) => sum + (has(code) ? count : 0), 0);
     if (had > most) [own, most] = [family, had];
     if (had >= all * nearlyAll) break;
   }
@@ -60,12 +69,14 @@ const clusters = new Intl.Segmenter(undefined, { granularity: "grapheme" });
 
 function faceOf(families: readonly FontBytes[], weight: Weight): Face {
   const founts = families.map((family, index): Fount => {
-    const font = fontOf(family[weight]);
+    const shaper = shaperFor(family[weight]);
+    const features = featuresOf(shaper);
     return {
       name: `${weight}-${index}`,
-      font,
-      has: (text) => [...text].every((character) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0)),
-      features: featuresOf(font),
+      font: shaper.font,
+      has: (text) => hasAll(shaper, text),
+      features,
+      width: (word, tabular) => shaper.width(word, features(tabular)),
     };
   });
   const [own] = founts;
@@ -84,52 +95,39 @@ function faceOf(families: readonly FontBytes[], weight: Weight): Face {
     }
     return found;
   };
-  const widths = new Map<string, number>();
-  const chunkWidth = ({ name, font, features }: Fount, chunk: string, tabular: boolean): number => {
-    const key = `${name}${tabular ? "\t" : " "}${chunk}`;
-    let width = widths.get(key);
-    if (width === undefined) {
-      width = font.layout(chunk, features(tabular) as never).advanceWidth / font.unitsPerEm;
-      widths.set(key, width);
-    }
-    return width;
-  };
   // pdfkit shapes word by word, each with its space: measured the same way, a line is as wide as it is drawn.
   const runWidth = ({ fount, text }: { fount: Fount; text: string }, tabular: boolean): number =>
-    (tabular ? [text] : text.split(/(?<= )/)).reduce((sum, chunk) => sum + chunkWidth(fount, chunk, tabular), 0);
+    (tabular ? [text] : text.split(/(?<= )/)).reduce((sum, word) => sum + fount.width(word, tabular), 0);
+  const measured = { plain: new Map<string, number>(), tabular: new Map<string, number>() };
+  const widthAtOne = (text: string, tabular: boolean): number => {
+    const widths = tabular ? measured.tabular : measured.plain;
+    const known = widths.get(text);
+    if (known !== undefined) return known;
+    const width = runs(text.replace(directionMarks, "")).reduce((sum, run) => sum + runWidth(run, tabular), 0);
+    widths.set(text, width);
+    return width;
+  };
   return {
     founts,
     runs,
-    width: (text, size, tabular = false) =>
-      size * runs(text.replace(directionMarks, "")).reduce((sum, run) => sum + runWidth(run, tabular), 0),
+    width: (text, size, tabular = false) => size * widthAtOne(text, tabular),
     lacks: (text) =>
       [...text.replace(directionMarks, "")].filter((character) => !founts.some((fount) => fount.has(character))),
   };
+}
+
+function hasAll({ has }: Shaper, text: string): boolean {
+  for (const character of text) if (!has(character.codePointAt(0) ?? 0)) return false;
+  return true;
 }
 
 /**
  * Some fonts draw a letter as a plain one and a mark, and fontkit forgets what they stand for: a reader would find "o" and a
  * dot where "ọ" was written. Words are in composed letters, so such a font is told to leave them whole.
  */
-function featuresOf(font: Font): Fount["features"] {
-  const parts = font.hasGlyphForCodePoint(0x1ecd) && font.layout("ọ").glyphs.length > 1;
-  forget(font);
-  const whole: Features | undefined = parts ? { ccmp: false } : undefined;
-  return (tabular) => (tabular ? { ...whole, tnum: true } : whole);
+function featuresOf({ glyphs, has }: Shaper): Fount["features"] {
+  const parts = has(0x1ecd) && glyphs("ọ").length > 1;
+  const plain: Features | undefined = parts ? { ccmp: false } : undefined;
+  const tabular = { ...plain, tnum: true };
+  return (wanted) => (wanted ? tabular : plain);
 }
-
-/**
- * A font is parsed once. fontkit keeps in its glyphs the characters they first stood for, so a font used before would leave
- * its traces in this document's character map: each document starts with none.
- */
-function fontOf(bytes: Uint8Array): Font {
-  const known = parsed.get(bytes);
-  const font = known ?? (create(bytes as Buffer) as Font);
-  if (!known) parsed.set(bytes, font);
-  forget(font);
-  return font;
-}
-
-const forget = (font: Font): void => {
-  (font as unknown as { _glyphs: object })._glyphs = {};
-};

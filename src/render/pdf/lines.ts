@@ -24,7 +24,9 @@ export type Align = "start" | "center" | "end";
 
 /** A slice of one span; a word is one or more of them. at: where in the words of the paragraph it begins. */
 type Slice = { span: Span; text: string; at: number };
-type Word = Slice[];
+type Slices = Slice[];
+/** width: with the spaces at its end; inked: without them, as they hang over the edge of the column. */
+type Word = { slices: Slices; width: number; inked: number };
 
 /** A column measured to fit its widest words must fit them, whatever the order of adding up. */
 const slack = 0.01;
@@ -35,18 +37,18 @@ const textOf = (span: Span): string => (span.kind === "text" ? span.text : objec
 /** Breaks spans into lines no wider than width, at the breaks Unicode allows; a word too long for a line is cut between letters. */
 export function linesOf(spans: Span[], width: number, setting: Setting, asked: Align = "start"): Line[] {
   const align = sideOf(asked, spans, setting);
-  const lines: Word[][] = [];
-  let line: Word[] = [];
+  const lines: Slices[][] = [];
+  let line: Slices[] = [];
   let filled = 0;
-  for (const word of wordsOf(spans).flatMap((each) => fitting(each, width, setting))) {
-    const air = airBetween(line.at(-1), word);
-    if (line.length > 0 && filled + air + widthOf(trimmed(word), setting) > width + slack) {
+  for (const word of wordsOf(spans, setting).flatMap((each) => fitting(each, width, setting))) {
+    const air = airBetween(line.at(-1), word.slices);
+    if (line.length > 0 && filled + air + word.inked > width + slack) {
       lines.push(line);
-      line = [word];
-      filled = widthOf(word, setting);
+      line = [word.slices];
+      filled = word.width;
     } else {
-      line.push(word);
-      filled += air + widthOf(word, setting);
+      line.push(word.slices);
+      filled += air + word.width;
     }
   }
   if (line.length > 0) lines.push(line);
@@ -80,14 +82,30 @@ export function evenLinesOf(spans: Span[], width: number, setting: Setting, alig
 
 /** The narrowest column that needs no word cut, and the width of everything on one line. */
 export function extentOf(spans: Span[], setting: Setting): { least: number; most: number } {
-  const words = wordsOf(spans);
+  const words = wordsOf(spans, setting);
   return {
-    least: Math.max(0, ...words.map((word) => widthOf(trimmed(word), setting))),
-    most: widthOf(trimmed(joined(words.flat())), setting),
+    least: Math.max(0, ...words.map(({ inked }) => inked)),
+    most: widthOf(trimmed(joined(words.flatMap(({ slices }) => slices))), setting),
   };
 }
 
-function wordsOf(spans: Span[]): Word[] {
+/** The same words are set in several widths until one fits: they are found and measured once. */
+const known = new WeakMap<Span[], Word[]>();
+
+function wordsOf(spans: Span[], setting: Setting): Word[] {
+  const words = known.get(spans) ?? brokenOf(spans).map((slices) => measured(slices, setting));
+  known.set(spans, words);
+  return words;
+}
+
+function measured(slices: Slices, setting: Setting): Word {
+  const width = widthOf(slices, setting);
+  const inked = trimmed(slices);
+  return { slices, width, inked: inked === slices ? width : widthOf(inked, setting) };
+}
+
+/** Cut at the breaks Unicode allows. */
+function brokenOf(spans: Span[]): Slices[] {
   const starts: number[] = [];
   let length = 0;
   for (const span of spans) {
@@ -100,7 +118,7 @@ function wordsOf(spans: Span[]): Word[] {
       return span.kind === "text" && span.whole && position > start && position < start + span.text.length;
     });
   const breaker = new LineBreaker(spans.map(textOf).join(""));
-  const words: Word[] = [];
+  const words: Slices[] = [];
   let from = 0;
   for (let next = breaker.nextBreak(); next; next = breaker.nextBreak()) {
     const to = next.position;
@@ -122,7 +140,7 @@ const sliceWidth = ({ span, text }: Slice, setting: Setting): number =>
 const widthOf = (slices: Slice[], setting: Setting): number =>
   slices.reduce((sum, slice, index) => sum + sliceWidth(slice, setting) + airAfter(slice, slices[index + 1]), 0);
 
-const airBetween = (one: Word | undefined, next: Word): number => {
+const airBetween = (one: Slices | undefined, next: Slices): number => {
   const last = one?.at(-1);
   return last ? airAfter(last, next[0]) : 0;
 };
@@ -145,10 +163,10 @@ const letters = new Intl.Segmenter(undefined, { granularity: "grapheme" });
 
 /** A word as it is, or cut into parts that each fit. */
 function fitting(word: Word, width: number, setting: Setting): Word[] {
-  if (widthOf(trimmed(word), setting) <= width + slack) return [word];
-  const parts: Word[] = [];
-  let part: Word = [];
-  for (const { span, text, at } of word) {
+  if (word.inked <= width + slack) return [word];
+  const parts: Slices[] = [];
+  let part: Slices = [];
+  for (const { span, text, at } of word.slices) {
     for (const { segment, index } of letters.segment(text)) {
       const letter = { span, text: segment, at: at + index };
       const longer = joined([...part, letter]);
@@ -160,7 +178,7 @@ function fitting(word: Word, width: number, setting: Setting): Word[] {
       }
     }
   }
-  return [...parts, part];
+  return [...parts, part].map((slices) => measured(slices, setting));
 }
 
 /** Neighbouring slices of one span as one. */

@@ -28,12 +28,14 @@ function pairsOf(list: List, weight: "urgent" | "plain", parent: Tag, setting: S
     return { ...setting, sheet: { ...setting.sheet, text: { x, width } } };
   };
   const owner = tag("L", parent, { numbering: numbering.bullet });
-  const items = list.items.map((item, index) =>
-    rowsOf({ ...list, items: [item] }, weight, parent, inHalf(index), owner),
-  );
-  if (items.some((pieces) => pieces.length !== 1)) return null;
+  const items: Piece[] = [];
+  for (const [index, item] of list.items.entries()) {
+    const [only, ...more] = rowsOf({ ...list, items: [item] }, weight, parent, inHalf(index), owner);
+    if (!only || more.length > 0) return null;
+    items.push(only);
+  }
   const last = items.length - 1;
-  return items.flat().map((piece, index) => {
+  return items.map((piece, index) => {
     const starts = index % 2 === 0;
     const rest = {
       ...piece,

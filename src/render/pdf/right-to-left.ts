@@ -6,12 +6,9 @@ export const rightToLeftMark = "\u200f";
 
 const joining = /\p{Script=Arabic}/u;
 
-/** The members of pdfkit 0.20.2's embedded font, and of fontkit 2.0.4 inside it, that their types do not know. */
-type GlyphInfo = { codePoints?: number[] };
-type Run = { glyphs: Glyph[]; positions: GlyphPosition[]; direction: string; told?: number[][] };
-type Engine = { substitute: (run: Run) => void; glyphInfos?: GlyphInfo[]; GPOSProcessor?: object; tells?: true };
+/** The members of pdfkit 0.20.2's embedded font that its types do not know; a run is one of ./shaper.ts. */
+type Run = { glyphs: Glyph[]; positions: GlyphPosition[]; direction: string; told: number[][] };
 export type EmbeddedFont = {
-  font: { layout: (text: string) => unknown; _layoutEngine: { engine: Engine | null } };
   scale: number;
   subset: { glyphs: number[] };
   widths: number[];
@@ -29,7 +26,6 @@ type Shaped = { glyph: Glyph; position: GlyphPosition; says: number[] };
 export function drawRightToLeft(embedded: EmbeddedFont): void {
   if (taught.has(embedded)) return;
   taught.add(embedded);
-  tellLetters(embedded);
   const leftToRight = embedded.encode.bind(embedded);
   const known = new Map<string, number>();
   const idOf = ({ glyph, says }: Shaped): number => {
@@ -47,27 +43,13 @@ export function drawRightToLeft(embedded: EmbeddedFont): void {
   };
 }
 
-/** fontkit forgets which letters a glyph came from when it puts several into one; here it is asked while it knows. */
-function tellLetters({ font }: EmbeddedFont): void {
-  font.layout(" ");
-  const { engine } = font._layoutEngine;
-  if (!engine || engine.tells) return;
-  const substitute = engine.substitute.bind(engine);
-  engine.substitute = (run) => {
-    substitute(run);
-    run.told = (engine.glyphInfos ?? []).map(({ codePoints }) => codePoints ?? []);
-  };
-  engine.tells = true;
-}
-
 /**
  * From left to right as they are drawn. Whoever takes the words out turns them round again: so letters that share a glyph
  * stand in the order they are seen in, and a bracket says what was written, not how it looks.
  */
 function shape(text: string, embedded: EmbeddedFont): Shaped[] {
   const run = embedded.layoutRun(joining.test(text) ? mirrored(text) : [...mirrored(text)].reverse().join(""));
-  const told = run.told ?? run.glyphs.map(({ codePoints }) => codePoints);
-  const letters = run.direction === "rtl" ? told.toReversed() : told;
+  const letters = run.direction === "rtl" ? run.told.toReversed() : run.told;
   return run.glyphs.flatMap((glyph, index): Shaped[] => {
     const position = run.positions[index];
     const says = (letters[index] ?? glyph.codePoints).toReversed().map(written);
