@@ -286,8 +286,12 @@ const renderers: Record<Format, Renderer> = {
 async function calendarOf(handout: Handout): Promise<string | undefined> {
   if (handout.events.length === 0) return undefined;
   const { renderCalendar } = await import("#render/calendar/calendar.js");
-  return renderCalendar(handout);
+  const calendar = calendars.get(handout) ?? renderCalendar(handout);
+  calendars.set(handout, calendar);
+  return calendar;
 }
+/** The page for a screen carries the calendar that is a file of its own. */
+const calendars = new WeakMap<Handout, string>();
 
 const both = (one: Outcome<OutputFile[]>, other: Outcome<OutputFile[]> | null): Outcome<OutputFile[]> => ({
   value: [...(one.value ?? []), ...(other?.value ?? [])],

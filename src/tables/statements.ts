@@ -88,5 +88,12 @@ export type Says = z.output<typeof says>;
 export const spoken = ["done", "steps", "normal", "signs", "avoid", "supplies", "ends"] as const;
 
 /** The ids of everything that is said: "steps.warm-compress". */
-export const idsOf = (said: Says): string[] =>
-  spoken.flatMap((list) => said[list].map((entry) => `${list}.${typeof entry === "string" ? entry : entry.id}`));
+export function idsOf(said: Says): string[] {
+  const ids =
+    known.get(said) ??
+    spoken.flatMap((list) => said[list].map((entry) => `${list}.${typeof entry === "string" ? entry : entry.id}`));
+  known.set(said, ids);
+  return ids;
+}
+/** Each rule of each plan asks for them. */
+const known = new WeakMap<Says, string[]>();

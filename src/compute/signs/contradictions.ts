@@ -7,25 +7,33 @@ import type { SettledCare } from "./settle-care.js";
 
 /** Pairs of statements an owner cannot both follow, each told once for the two that say them, at the later of them. */
 export function contradictions(sayings: readonly Saying[], conflicts: readonly Conflict[]): Problem[] {
-  const found = conflicts.flatMap((conflict) =>
-    sayings.flatMap((a) => sayings.flatMap((b) => contradiction(a, b, conflict))),
-  );
+  const found = conflicts.flatMap((conflict) => {
+    const [ones, others] = [conflict.one, conflict.other].map((ids) => sayings.flatMap((by) => saidBy(by, ids)));
+    return (ones ?? []).flatMap((one) => (others ?? []).flatMap((other) => contradiction(one, other, conflict)));
+  });
   const key = ({ at, values }: Problem) => JSON.stringify([placeText(at), values]);
   return [...new Map(found.map((one) => [key(one), one])).values()];
 }
 
-function contradiction(a: Saying, b: Saying, { one, other, where }: Conflict): Problem[] {
-  if (where === "same site" && !mayBeSameSite(a.care, b.care)) return [];
-  const oneSaid = one.find((id) => idsOf(a.says).includes(id));
-  const otherSaid = other.find((id) => idsOf(b.says).includes(id));
-  if (!oneSaid || !otherSaid) return [];
+type Said = { by: Saying; id: string };
+
+/** The first of these ids that is said, by whom. */
+function saidBy(by: Saying, ids: readonly string[]): Said[] {
+  const said = idsOf(by.says);
+  const id = ids.find((one) => said.includes(one));
+  return id === undefined ? [] : [{ by, id }];
+}
+
+function contradiction(one: Said, other: Said, { where }: Conflict): Problem[] {
+  if (where === "same site" && !mayBeSameSite(one.by.care, other.by.care)) return [];
+  const [a, b] = [one.by.by, other.by.by];
   return [
-    problem("care-contradicts", b.by.at, {
-      one: readable(oneSaid),
-      oneTopic: a.by.name,
-      oneAt: placeText(a.by.at),
-      other: readable(otherSaid),
-      otherTopic: b.by.name,
+    problem("care-contradicts", b.at, {
+      one: readable(one.id),
+      oneTopic: a.name,
+      oneAt: placeText(a.at),
+      other: readable(other.id),
+      otherTopic: b.name,
     }),
   ];
 }

@@ -10,6 +10,9 @@ import { partsOf } from "./text-parts.js";
 /** What drawing leans on. */
 type Page = { sheet: Sheet; faces: Faces; direction: Direction; colours: Colours };
 
+/** pdfkit 0.20.2 measures words anew, for links and lines under them, unless it is told; it draws neither. */
+const measured: object = { textWidth: 0, wordCount: 1 };
+
 /** Draws placed pieces, page after page; each mark goes into the content of its tag, or into an artifact. */
 export function draw(kit: Kit, placed: PlacedPiece[], page: Page): void {
   const structure = structureOf(kit);
@@ -70,8 +73,7 @@ function drawText(
     kit.font(part.fount.name);
     if (part.rightToLeft) drawRightToLeft((kit as unknown as { _font: EmbeddedFont })._font);
     kit.text(part.rightToLeft ? rightToLeftMark + part.text : part.text, mark.x + part.x, top + mark.y, {
-      lineBreak: false,
-      baseline: "alphabetic",
+      ...{ lineBreak: false, baseline: "alphabetic", ...measured },
       ...(features ? { features: features as never } : {}),
     });
   }

@@ -126,8 +126,14 @@ function hasAll({ has }: Shaper, text: string): boolean {
  * dot where "ọ" was written. Words are in composed letters, so such a font is told to leave them whole.
  */
 function featuresOf({ glyphs, has }: Shaper): Fount["features"] {
-  const parts = has(0x1ecd) && glyphs("ọ").length > 1;
-  const plain: Features | undefined = parts ? { ccmp: false } : undefined;
-  const tabular = { ...plain, tnum: true };
-  return (wanted) => (wanted ? tabular : plain);
+  let known: { plain: Features | undefined; tabular: Features } | undefined;
+  const look = () => {
+    const parts = has(0x1ecd) && glyphs("ọ").length > 1;
+    const plain = parts ? { ccmp: false } : undefined;
+    return { plain, tabular: { ...plain, tnum: true } };
+  };
+  return (wanted) => {
+    known ??= look();
+    return wanted ? known.tabular : known.plain;
+  };
 }

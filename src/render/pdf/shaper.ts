@@ -28,7 +28,7 @@ export type Shaper = {
 /** @throws what fontkit throws when the bytes are not one font. */
 export function shaperOf(bytes: Uint8Array): Shaper {
   const font = create(bytes as Buffer) as Font;
-  const told = tellLetters(font);
+  let told: (() => number[][]) | undefined;
   const kept = new Map<string, Map<string, Shape>>();
   const own = new Map<string, Glyph>();
   const known = new Map<number, boolean>();
@@ -41,6 +41,7 @@ export function shaperOf(bytes: Uint8Array): Shaper {
     if (before) return before;
     // A glyph remembers the letters it first stood for: each word begins with none, or it would tell of those before it.
     (font as unknown as Hidden)._glyphs = {};
+    told ??= tellLetters(font);
     const run = font.layout(text, features as never) as GlyphRun & { direction: string };
     const { direction, positions, advanceWidth: width } = run;
     const shaped = { glyphs: run.glyphs.map(same), positions, direction, told: told(), width };
@@ -88,7 +89,6 @@ class Run {
 
 /** fontkit forgets which letters a glyph came from when it puts several into one; here it is asked while it knows. */
 function tellLetters(font: Font): () => number[][] {
-  font.layout(" ");
   const { engine } = (font as unknown as Hidden)._layoutEngine;
   let last: number[][] = [];
   if (engine) {
