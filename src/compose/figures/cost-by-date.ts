@@ -8,6 +8,8 @@ import { box } from "./shapes.js";
 type Row = Estimate["byDate"][number];
 
 const size = 15;
+/** Its words are large enough to read in the column of the text, on both papers. */
+const wide = 480;
 /** About how wide a letter of a label is; a Chinese one is two letters wide. */
 const letter = 8;
 /** A tired reader does not follow more. */
@@ -47,11 +49,11 @@ function barsOn(page: Page, estimate: Estimate, rows: readonly Row[]): Figure | 
     likely: hasLikely ? { minor: whole.likely, words: words("likely", { amount: money(whole.likely) }) } : null,
   };
   const from = widest(days) + 10;
-  const to = 500 - widest(ranges) - 10;
+  const to = wide - widest(ranges) - 10;
   return {
     kind: "figure",
     id: rows.length > 1 ? "cost-by-date" : "cost-bar",
-    ...drawn(told, { width: 500, from, to, rowHeight: 22, text: 16, bar: 4 }),
+    ...drawn(told, { width: wide, from, to, rowHeight: 22, text: 16, bar: 4 }),
     narrow: drawn(told, { width: 330, from: 0, to: 330, rowHeight: 44, text: 16, bar: 22 }),
     alt: inARow([
       ...rows.map((row) => words("by", { day: page.voice.day(row.day), amount: amounts(row.total) })),

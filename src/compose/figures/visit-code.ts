@@ -43,7 +43,7 @@ function beside(text: string, told: string[]): Drawing {
     const y = Math.round(line * (2 + i));
     return { text, x: Math.round(side + line / 2), y, size: Math.round(line * 0.64), align: "start" };
   });
-  return { width: Math.round(side * 3.85), height: side, shapes, labels };
+  return { width: Math.round(side * 3.7), height: side, shapes, labels };
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Figure, Label, Shape } from "#handout/handout.js";
+import type { Drawing, Figure, Label, Shape } from "#handout/handout.js";
 import { placeOf } from "#problems/place.js";
 import { problem } from "#problems/problem.js";
 import { wordPieces } from "./paragraph.js";
@@ -8,20 +8,25 @@ import type { Column, Sheet, Style } from "./sheet.js";
 import { lookOf } from "./spans.js";
 import { type Tag, tag } from "./tag.js";
 
-/** A drawing with its caption under it, in the column of the text; over the full width where its labels would be too small. */
+/**
+ * A drawing with its caption under it, in the column of the text; over the full width where its labels would be too small; where
+ * they would be even so, as it is drawn for a phone.
+ */
 export function figurePieces(figure: Figure, parent: Tag, setting: Setting): Piece[] {
   const { sheet } = setting;
   const { styles, step } = sheet;
-  const wide = sheet.text.width / figure.width < leastScale(figure, sheet);
+  const read = ({ width }: Column, drawing: Drawing) => width / drawing.width >= leastScale(drawing, sheet);
+  const drawing = figure.narrow && !read(sheet.full, figure) ? figure.narrow : figure;
+  const wide = !read(sheet.text, drawing);
   const column = wide ? sheet.full : sheet.text;
-  const scale = scaleIn(column, figure, sheet);
-  const width = figure.width * scale;
-  const height = figure.height * scale;
+  const scale = scaleIn(column, drawing, sheet);
+  const width = drawing.width * scale;
+  const height = drawing.height * scale;
   const owner = tag("Figure", parent, { alt: figure.alt });
   const box = { x: column.x, y: 0, width, height };
-  const shapes = figure.shapes.flatMap((shape) => shapeMark(shape, scale, box, owner, figure.id, setting));
-  const labels = figure.labels.map((label) => labelMark(label, scale, column, owner, setting));
-  const drawing: Piece = {
+  const shapes = drawing.shapes.flatMap((shape) => shapeMark(shape, scale, box, owner, figure.id, setting));
+  const labels = drawing.labels.map((label) => labelMark(label, scale, column, owner, setting));
+  const piece: Piece = {
     what: "figure",
     x: column.x,
     width,
@@ -31,7 +36,7 @@ export function figurePieces(figure: Figure, parent: Tag, setting: Setting): Pie
     marks: [...shapes, ...labels],
   };
   const caption = wordPieces(figure.caption, lookOf(styles.note), column, tag("P", parent), setting, "caption");
-  const pieces = [drawing, ...spaced(caption, step / 2)];
+  const pieces = [piece, ...spaced(caption, step / 2)];
   return wide ? pieces.map((piece) => ({ ...piece, clear: true as const })) : pieces;
 }
 
@@ -39,15 +44,15 @@ export function figurePieces(figure: Figure, parent: Tag, setting: Setting): Pie
  * A unit is a point or, for the labels' sake, more. A third of the page is the limit (half of it in large print), or two
  * thirds where the labels would be too small.
  */
-function scaleIn(column: Column, figure: Figure, sheet: Sheet): number {
-  const least = leastScale(figure, sheet);
-  const page = (sheet.bottom - sheet.top.other) / figure.height;
+function scaleIn(column: Column, drawing: Drawing, sheet: Sheet): number {
+  const least = leastScale(drawing, sheet);
+  const page = (sheet.bottom - sheet.top.other) / drawing.height;
   const high = Math.min((page * 2) / 3, Math.max(page * (sheet.large ? 0.5 : 0.36), least));
-  return Math.min(column.width / figure.width, high, Math.max(1, least));
+  return Math.min(column.width / drawing.width, high, Math.max(1, least));
 }
 
 /** At which the smallest label is as large as the notes of the page. */
-const leastScale = ({ labels }: Figure, { styles }: Sheet): number =>
+const leastScale = ({ labels }: Drawing, { styles }: Sheet): number =>
   Math.max(0, ...labels.map(({ size }) => (styles.small.size - 1) / size));
 
 /** Words in a drawing, moved where they would otherwise leave the column. */
