@@ -97,14 +97,13 @@ async function write(desk: Desk, room: PlanRoom, path: string, answers: Answers)
     room,
     path,
     textWith([], () => ""),
-    desk,
   );
   const asks = settle(problems, []).open.filter(({ severity }) => severity === "ask");
   const text = textWith(
     asks.map((one) => ({ problem: one.code, for: subjectOf(one, asks) })),
-    remarks(desk.house, room.language),
+    remarks(room.ground.house, room.language),
   );
-  const made = settledCase(room, path, text, desk);
+  const made = settledCase(room, path, text);
   const settled = settle(made.problems, []);
   report(desk, made.case, settled);
   if (settled.open.some(({ severity }) => severity === "stop")) return 1;
@@ -123,7 +122,8 @@ async function write(desk: Desk, room: PlanRoom, path: string, answers: Answers)
 }
 
 /** The plan as check would see it, as far as its words. */
-function settledCase(room: PlanRoom, path: string, text: string, { house }: Desk): { case: Case; problems: Problem[] } {
+function settledCase(room: PlanRoom, path: string, text: string): { case: Case; problems: Problem[] } {
+  const { house } = room.ground;
   const { value, problems } = tryPlan(text, path, room.ground);
   const worded = value?.facts ? compose(value.facts, house, { language: value.facts.owner.languages }).problems : [];
   return {

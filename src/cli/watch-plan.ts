@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { openBrowser, openPreview } from "#io/preview.js";
+import { overrideFolders } from "#io/read-overrides.js";
 import { readSource } from "#io/read-source.js";
 import { saved } from "#io/saved.js";
 import { problem } from "#problems/problem.js";
@@ -13,7 +14,7 @@ import { sayer } from "./say.js";
 
 const at = { file: "", line: 1, column: 1, length: 1 };
 
-/** Builds a plan each time it, its clinic profile or its prices are saved, and shows the page in a browser if asked. */
+/** Builds a plan each time it, its clinic profile, its prices or what the clinic has of its own are saved, and shows the page in a browser if asked. */
 export async function watchPlan(
   plan: string,
   options: BuildOptions,
@@ -31,7 +32,10 @@ export async function watchPlan(
   }
   for (;;) {
     const { texts } = await readCase(desk.house, plan, await readSource(plan), dirname(plan), 1, options.today);
-    const next = saved([...new Set([plan, ...texts.map(({ file }) => file)])]);
+    const profile = texts.find(({ is }) => is === "clinic")?.file ?? plan;
+    const next = saved([
+      ...new Set([plan, ...texts.map(({ file }) => file), ...(await overrideFolders(dirname(profile)))]),
+    ]);
     await buildPlans([plan], options, refuse);
     preview?.changed();
     say(problem("watch-waits", at, { plan }));

@@ -66,6 +66,13 @@ export async function readOverrides(clinicFolder: string): Promise<Outcome<OwnSo
   return { value: problems.length > 0 ? null : files, problems };
 }
 
+/** The folder of a clinic's own files and those in it, whether or not there are any: to see what is put there. */
+export async function overrideFolders(clinicFolder: string): Promise<string[]> {
+  const top = join(clinicFolder, overridesFolder);
+  const entries = await readdir(top, { recursive: true, withFileTypes: true }).catch(() => []);
+  return [top, ...entries.flatMap((entry) => (entry.isDirectory() ? join(entry.parentPath, entry.name) : []))];
+}
+
 const byName = ({ name: a }: { name: string }, { name: b }: { name: string }): number => (a < b ? -1 : 1);
 const whole = (file: string) => ({ file, line: 1, column: 1, length: 1 });
 

@@ -1,4 +1,4 @@
-import { unwatchFile, watchFile } from "node:fs";
+import { type Stats, unwatchFile, watchFile } from "node:fs";
 
 /** How often files are looked at, in milliseconds: by their times, so that it works however an editor saves. */
 const often = 250;
@@ -6,7 +6,9 @@ const often = 250;
 /** Waits until one of the files has been saved, made or taken away. */
 export const saved = (paths: readonly string[]): Promise<void> =>
   new Promise((done) => {
-    const seen = () => {
+    const seen = (now: Stats, before: Stats) => {
+      // What is not there is told once as it is.
+      if (now.mtimeMs === before.mtimeMs && now.ino === before.ino) return;
       for (const path of paths) unwatchFile(path, seen);
       done();
     };

@@ -1,8 +1,8 @@
 import { spawn, spawnSync } from "node:child_process";
 import { once } from "node:events";
-import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
 import { copyOfExamples, hearthsheet, main } from "./hearthsheet.js";
 
@@ -131,6 +131,14 @@ it("builds again when the plan is saved, and shows the page to this machine alon
     await until("to be saved", 2);
     await changed;
     expect((await get(`${url}page`)).text).toContain("Marmalade");
+
+    // A text of the clinic's own, where there was no folder for it.
+    const words = join(folder, "overrides/locales/en/handout.json");
+    mkdirSync(dirname(words), { recursive: true });
+    writeFileSync(words, JSON.stringify({ ring: { title: "Who to ring at any hour" } }));
+    for (let times = 3; !(await get(`${url}page`)).text.includes("Who to ring at any hour"); times++)
+      await until("to be saved", times);
+    rmSync(join(folder, "overrides"), { recursive: true });
   } finally {
     child.kill();
   }

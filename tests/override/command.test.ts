@@ -1,4 +1,4 @@
-import { appendFileSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from "vitest";
 import { copyOfExamples, hearthsheet, stackTrace } from "../cli/hearthsheet.js";
@@ -87,6 +87,18 @@ describe("a clinic's own folder, beside its profile", () => {
     expect(err).toContain("overrides/templates/handout/done.hbs:1:14: stop[template-path-unknown]");
     expect(err).toContain("1 | ## {{patient.nmae}}");
     expect(run("about").out).toContain("Templates and texts of your own: not usable as they are.");
+  });
+
+  it("is what a new plan is tried with", () => {
+    const rex = ["--name", "Rex", "--species", "dog", "--sex", "male", "--weight", "31 kg", "--owner", "Ada Roe"];
+    const wound = ["--topic", "sutured-wound", "--site", "left thigh", "--language", "en"];
+    const care = [...wound, "--today", "2026-03-02", "--discharged", "2026-03-02 16:30"];
+    put("templates/handout/go-now.hbs", "");
+    const { code, err, out } = run("new", "rex.yaml", ...rex, ...care);
+    expect(err).toContain("go-now.hbs:1:1: stop[override-drops]");
+    expect([code, out, existsSync(join(folder, "rex.yaml"))]).toEqual([1, "", false]);
+    put("templates/handout/go-now.hbs", "## {{patient.nmae}}\n");
+    expect(run("new", "rex.yaml", ...rex, ...care).err).toContain("go-now.hbs:1:14: stop[template-path-unknown]");
   });
 
   it("may leave out no sign: check tells it, and build writes nothing", () => {

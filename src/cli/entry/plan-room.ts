@@ -5,6 +5,7 @@ import { readSource } from "#io/read-source.js";
 import { readKept } from "#io/state.js";
 import { type Problem, problem } from "#problems/problem.js";
 import type { Case, Text } from "../case.js";
+import { clinicHouse } from "../clinic-house.js";
 import { noReviews } from "../clinic-reviews.js";
 import type { Desk } from "../desk.js";
 import { deskLanguage } from "../say.js";
@@ -39,7 +40,7 @@ type Opened = { room: PlanRoom; refusal: null } | { room: null; refusal: Refusal
 
 /** folder: that of the new plan. clinic: the path of the profile, if it is named. now: for the hour of discharge. */
 export async function openPlanRoom(
-  { house }: Desk,
+  { house: ours }: Desk,
   folder: string,
   { clinic: named, today, now = new Date() }: { clinic?: string; today: string; now?: Date },
 ): Promise<Opened> {
@@ -58,7 +59,19 @@ export async function openPlanRoom(
       ? { value: null }
       : await readSource(isAbsolute(pricesNamed) ? pricesNamed : join(dirname(clinicPath), pricesNamed));
 
-  const language = staffLanguage({ plan: none, clinic }) ?? speaks(house, deskLanguage()) ?? "en";
+  const language = staffLanguage({ plan: none, clinic }) ?? speaks(ours, deskLanguage()) ?? "en";
+  const own = await clinicHouse(ours, dirname(clinicPath));
+  const texts: Text[] = [
+    { ...clinic, is: "clinic", firstLine: 1 },
+    ...(prices ? [{ ...prices, is: "prices" as const, firstLine: 1 }] : []),
+    ...own.own.map((text) => ({ ...text, is: "own" as const, firstLine: 1 })),
+  ];
+  const brokenBy = (problems: Problem[]): Case => ({
+    ...{ name: clinicPath, plan: { value: null, problems }, earlier: [], past: [], texts },
+    ...{ house: own.house ?? ours, language, reviews: noReviews },
+  });
+  const { house } = own;
+  if (!house) return refuse([], brokenBy(own.problems));
   const offered = choices(house);
   const ground: Ground = { house, clinic, prices: prices ?? undefined, today };
   const tryOut = (answers: Answers): Outcome<Followed> => {
@@ -71,24 +84,8 @@ export async function openPlanRoom(
     );
     return { value: value?.facts ? { plan: value.plan, facts: value.facts } : null, problems };
   };
-  const texts: Text[] = [
-    { ...clinic, is: "clinic", firstLine: 1 },
-    ...(prices ? [{ ...prices, is: "prices" as const, firstLine: 1 }] : []),
-  ];
   const bare = tryOut({});
-  if (!bare.value) {
-    const broken = {
-      name: clinicPath,
-      plan: { value: null, problems: bare.problems },
-      earlier: [],
-      past: [],
-      texts,
-      house,
-      language,
-      reviews: noReviews,
-    };
-    return refuse([], broken);
-  }
+  if (!bare.value) return refuse([], brokenBy(bare.problems));
   const profile: Plan["clinic"] = bare.value.plan.clinic;
   const habits = readHabits(await readKept("choices.json"));
   const [only, ...others] = profile.clinicians;
