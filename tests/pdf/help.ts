@@ -19,8 +19,13 @@ export const cuts: Cut[] = [
   { paper: "a4", large: true },
 ];
 
-export function pdfOf(handout: Handout, cut: Cut = { paper: "letter", large: false }): Uint8Array {
-  const { value, problems } = renderPdf(handout, { ...cut, fonts });
+/** families: others than those of most pages. */
+export function pdfOf(
+  handout: Handout,
+  cut: Cut = { paper: "letter", large: false },
+  families: PdfOptions["fonts"] = fonts,
+): Uint8Array {
+  const { value, problems } = renderPdf(handout, { ...cut, fonts: families });
   if (!value) throw new Error(JSON.stringify(problems));
   return value;
 }
