@@ -30,7 +30,12 @@ for (let n = 0; n < warmUp; n++) await build(count + n);
 const heldAtFirst = held();
 const [start, before] = [performance.now(), process.cpuUsage()];
 let bytes = 0;
-for (let n = 0; n < count; n++) bytes += await build(n);
+/** Memory of the process after each tenth of the plans: flat, or growing. */
+const alongMB = [];
+for (let n = 0; n < count; n++) {
+  bytes += await build(n);
+  if ((n + 1) % Math.ceil(count / 10) === 0) alongMB.push(Math.round(process.memoryUsage().rss / 2 ** 20));
+}
 const { user, system } = process.cpuUsage(before);
 const peak = process.resourceUsage().maxRSS / 1024;
 const seconds = (performance.now() - start) / 1000;
@@ -41,6 +46,7 @@ process.stdout.write(
     plansASecond: round(count / seconds),
     plansACpuSecond: round(count / ((user + system) / 1e6)),
     peakMB: Math.round(peak),
+    alongMB,
     heldKBAPlan: round((held() - heldAtFirst) / 1024 / count),
     bytesAPlan: Math.round(bytes / count),
   }),

@@ -3,7 +3,7 @@ import PostalMime from "postal-mime";
 import { type Outcome, type Problem, reviewOf } from "#index.js";
 import { readPackage } from "#io/read-package.js";
 import { sha256 } from "#io/sha256.js";
-import { problem } from "#problems/problem.js";
+import { problem, stops } from "#problems/problem.js";
 import { keyOf } from "#send/dispatch.js";
 import { outgoing } from "#send/outgoing.js";
 import { ageOf } from "./clock.js";
@@ -31,7 +31,7 @@ export async function readLetter(folder: string, { house }: Desk): Promise<Outco
   const mail = await PostalMime.parse(built.letter);
   const at = { file: folder, line: 1, column: 1, length: 1 };
   const aged = ageOf(folder, (mail.date ?? "").slice(0, 10), format(new Date(), "yyyy-MM-dd"));
-  if (aged.some(({ severity }) => severity === "stop")) return { value: null, problems: aged };
+  if (stops(aged)) return { value: null, problems: aged };
   const refuse = (found: Problem): Outcome<Letter> => ({ value: null, problems: [found] });
   const to = (mail.to ?? []).flatMap(({ address }) => address ?? []);
   const [recipient] = to;

@@ -5,7 +5,7 @@ import { sha256 } from "#io/sha256.js";
 import { systemCode } from "#io/system-error.js";
 import { writeNew } from "#io/write-new.js";
 import type { Entry as Noted } from "#journal/entry.js";
-import { type Problem, problem } from "#problems/problem.js";
+import { type Problem, problem, stops } from "#problems/problem.js";
 import { type Reason, type Settled, settle, subjectOf } from "#problems/settle.js";
 import { askReasons, askVisit } from "./ask-visit.js";
 import { readCase } from "./case.js";
@@ -90,7 +90,7 @@ async function write(desk: Desk, { facts }: InForce, next: Next, options: Revise
   if (options.case !== undefined) {
     const aged = ageOf(next.file, next.on, options.today);
     for (const found of aged) say(found);
-    if (aged.some(({ severity }) => severity === "stop")) return 1;
+    if (stops(aged)) return 1;
     const kept = await canKeep(options.case, facts.caseId, [{ name: "plan.yaml", bytes: next.bytes }]);
     for (const found of kept.problems) say(found);
     if (!kept.value) return 2;

@@ -27,7 +27,7 @@ const production = Object.entries(lock.packages)
 
 let folder = "";
 let listed: string[] = [];
-let packed = 0;
+let [packed, unpacked] = [0, 0];
 /** In a clean folder: the tarball as npm packs it, beside the packages it asks for and no other. */
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "pack-"));
@@ -40,9 +40,9 @@ beforeAll(() => {
   const json = execFileSync("npm", ["pack", "--json", "--silent", "--offline", "--pack-destination", folder], {
     ...{ cwd: source, encoding: "utf8", env: { ...process.env, npm_config_loglevel: "silent" } },
   });
-  const [{ filename, files, size }] = JSON.parse(json.slice(json.indexOf("[")));
+  const [{ filename, files, size, unpackedSize }] = JSON.parse(json.slice(json.indexOf("[")));
   listed = files.map(({ path }: { path: string }) => path);
-  packed = size;
+  [packed, unpacked] = [size, unpackedSize];
   const installed = join(folder, "clean/node_modules/hearthsheet");
   mkdirSync(installed, { recursive: true });
   execFileSync("tar", ["-xzf", join(folder, filename), "-C", installed, "--strip-components", "1"]);
@@ -55,6 +55,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
+const readme = readFileSync(join(home, "README.md"), "utf8");
 const clean = () => join(folder, "clean");
 const { bin } = JSON.parse(readFileSync(join(home, "package.json"), "utf8"));
 const cli = (node: string[], args: string[], prefix: string[] = []) => {
@@ -76,8 +77,14 @@ describe("the package as it is installed", () => {
     for (const needed of ["dist/index.js", "dist/index.d.ts", "dist/cli/main.js", "shared/visits.json", "LICENSE"])
       expect(listed).toContain(needed);
     expect(listed.filter((path) => /^(tests|scripts|examples|out|node_modules)\//.test(path))).toEqual([]);
-    // The README states the size; 4.9 MB of it are fonts for Chinese.
     expect(packed).toBeLessThan(9_000_000);
+    // The README states the sizes; they are true to a tenth.
+    const [, small, large] = /package of ([\d.]+) MB \(([\d.]+) MB unpacked/.exec(readme) ?? [];
+    for (const [said, bytes] of [
+      [small, packed],
+      [large, unpacked],
+    ] as const)
+      expect(Math.abs(Number(said) - bytes / 1e6)).toBeLessThan(bytes / 1e7);
   });
 
   it("builds a package from the command line", () => {

@@ -5,6 +5,8 @@ import { join } from "node:path";
 import type { Handout } from "#handout/handout.js";
 import type { PdfOptions } from "#render/pdf/layout.js";
 import { renderPdf } from "#render/pdf/pdf.js";
+import type { Mark } from "#render/pdf/piece.js";
+import type { Tag } from "#render/pdf/tag.js";
 
 const folder = "node_modules/@expo-google-fonts/atkinson-hyperlegible-next";
 const font = (name: string) => new Uint8Array(readFileSync(`${folder}/${name}/AtkinsonHyperlegibleNext_${name}.ttf`));
@@ -28,6 +30,12 @@ export function pdfOf(
   const { value, problems } = renderPdf(handout, { ...cut, fonts: families });
   if (!value) throw new Error(JSON.stringify(problems));
   return value;
+}
+
+/** The element of this type that a mark is in. */
+export function tagOf(mark: Mark, type: string): Tag | null {
+  for (let tag = mark.tag; tag; tag = tag.parent) if (tag.type === type) return tag;
+  return null;
 }
 
 /** What an outside tool prints about a document; its standard error and exit code too. */

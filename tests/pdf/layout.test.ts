@@ -9,7 +9,7 @@ import { contrast } from "../contrast.js";
 import { everyNode } from "../handouts/every-node.js";
 import { paperDog } from "../handouts/paper-dog.js";
 import { randomHandout } from "../handouts/paper-random.js";
-import { type Cut, cuts, fonts, pdfOf } from "./help.js";
+import { type Cut, cuts, fonts, pdfOf, tagOf } from "./help.js";
 import { squeezed, wordsInOrder } from "./words-in-order.js";
 
 const runs = Number(process.env["PDF_CASES"] ?? 100);
@@ -25,11 +25,6 @@ const body = (placed: PlacedPiece[]) => placed.filter(({ piece }) => piece.what 
 const pagesOf = (placed: PlacedPiece[]) =>
   Array.from({ length: (placed.at(-1)?.page ?? 0) + 1 }, (_, page) => body(placed).filter((one) => one.page === page));
 const textOf = (mark: Mark) => (mark.kind === "text" ? mark.text : "");
-const tagOf = (mark: Mark, type: string): Tag | null => {
-  for (let tag = mark.tag; tag; tag = tag.parent) if (tag.type === type) return tag;
-  return null;
-};
-
 const isIn = (mark: Mark, owner: Tag | null): boolean => {
   for (let tag = mark.tag; tag; tag = tag.parent) if (tag === owner) return true;
   return false;

@@ -8,8 +8,10 @@ import type { SettledCare } from "./settle-care.js";
 /** Pairs of statements an owner cannot both follow, each told once for the two that say them, at the later of them. */
 export function contradictions(sayings: readonly Saying[], conflicts: readonly Conflict[]): Problem[] {
   const found = conflicts.flatMap((conflict) => {
-    const [ones, others] = [conflict.one, conflict.other].map((ids) => sayings.flatMap((by) => saidBy(by, ids)));
-    return (ones ?? []).flatMap((one) => (others ?? []).flatMap((other) => contradiction(one, other, conflict)));
+    const others = saidBy(sayings, conflict.other);
+    return saidBy(sayings, conflict.one).flatMap((one) =>
+      others.flatMap((other) => contradiction(one, other, conflict)),
+    );
   });
   const key = ({ at, values }: Problem) => JSON.stringify([placeText(at), values]);
   return [...new Map(found.map((one) => [key(one), one])).values()];
@@ -17,12 +19,13 @@ export function contradictions(sayings: readonly Saying[], conflicts: readonly C
 
 type Said = { by: Saying; id: string };
 
-/** The first of these ids that is said, by whom. */
-function saidBy(by: Saying, ids: readonly string[]): Said[] {
-  const said = idsOf(by.says);
-  const id = ids.find((one) => said.includes(one));
-  return id === undefined ? [] : [{ by, id }];
-}
+/** Who says one of these ids, and the first that each says. */
+const saidBy = (sayings: readonly Saying[], ids: readonly string[]): Said[] =>
+  sayings.flatMap((by) => {
+    const said = idsOf(by.says);
+    const id = ids.find((one) => said.includes(one));
+    return id === undefined ? [] : [{ by, id }];
+  });
 
 function contradiction(one: Said, other: Said, { where }: Conflict): Problem[] {
   if (where === "same site" && !mayBeSameSite(one.by.care, other.by.care)) return [];

@@ -73,7 +73,9 @@ function drawText(
     kit.font(part.fount.name);
     if (part.rightToLeft) drawRightToLeft((kit as unknown as { _font: EmbeddedFont })._font);
     kit.text(part.rightToLeft ? rightToLeftMark + part.text : part.text, mark.x + part.x, top + mark.y, {
-      ...{ lineBreak: false, baseline: "alphabetic", ...measured },
+      lineBreak: false,
+      baseline: "alphabetic",
+      ...measured,
       ...(features ? { features: features as never } : {}),
     });
   }

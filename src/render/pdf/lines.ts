@@ -24,9 +24,8 @@ export type Align = "start" | "center" | "end";
 
 /** A slice of one span; a word is one or more of them. at: where in the words of the paragraph it begins. */
 type Slice = { span: Span; text: string; at: number };
-type Slices = Slice[];
 /** width: with the spaces at its end; inked: without them, as they hang over the edge of the column. */
-type Word = { slices: Slices; width: number; inked: number };
+type Word = { slices: Slice[]; width: number; inked: number };
 
 /** A column measured to fit its widest words must fit them, whatever the order of adding up. */
 const slack = 0.01;
@@ -37,8 +36,8 @@ const textOf = (span: Span): string => (span.kind === "text" ? span.text : objec
 /** Breaks spans into lines no wider than width, at the breaks Unicode allows; a word too long for a line is cut between letters. */
 export function linesOf(spans: Span[], width: number, setting: Setting, asked: Align = "start"): Line[] {
   const align = sideOf(asked, spans, setting);
-  const lines: Slices[][] = [];
-  let line: Slices[] = [];
+  const lines: Slice[][][] = [];
+  let line: Slice[][] = [];
   let filled = 0;
   for (const word of wordsOf(spans, setting).flatMap((each) => fitting(each, width, setting))) {
     const air = airBetween(line.at(-1), word.slices);
@@ -98,14 +97,14 @@ function wordsOf(spans: Span[], setting: Setting): Word[] {
   return words;
 }
 
-function measured(slices: Slices, setting: Setting): Word {
+function measured(slices: Slice[], setting: Setting): Word {
   const width = widthOf(slices, setting);
   const inked = trimmed(slices);
   return { slices, width, inked: inked === slices ? width : widthOf(inked, setting) };
 }
 
 /** Cut at the breaks Unicode allows. */
-function brokenOf(spans: Span[]): Slices[] {
+function brokenOf(spans: Span[]): Slice[][] {
   const starts: number[] = [];
   let length = 0;
   for (const span of spans) {
@@ -118,7 +117,7 @@ function brokenOf(spans: Span[]): Slices[] {
       return span.kind === "text" && span.whole && position > start && position < start + span.text.length;
     });
   const breaker = new LineBreaker(spans.map(textOf).join(""));
-  const words: Slices[] = [];
+  const words: Slice[][] = [];
   let from = 0;
   for (let next = breaker.nextBreak(); next; next = breaker.nextBreak()) {
     const to = next.position;
@@ -140,7 +139,7 @@ const sliceWidth = ({ span, text }: Slice, setting: Setting): number =>
 const widthOf = (slices: Slice[], setting: Setting): number =>
   slices.reduce((sum, slice, index) => sum + sliceWidth(slice, setting) + airAfter(slice, slices[index + 1]), 0);
 
-const airBetween = (one: Slices | undefined, next: Slices): number => {
+const airBetween = (one: Slice[] | undefined, next: Slice[]): number => {
   const last = one?.at(-1);
   return last ? airAfter(last, next[0]) : 0;
 };
@@ -164,8 +163,8 @@ const letters = new Intl.Segmenter(undefined, { granularity: "grapheme" });
 /** A word as it is, or cut into parts that each fit. */
 function fitting(word: Word, width: number, setting: Setting): Word[] {
   if (word.inked <= width + slack) return [word];
-  const parts: Slices[] = [];
-  let part: Slices = [];
+  const parts: Slice[][] = [];
+  let part: Slice[] = [];
   for (const { span, text, at } of word.slices) {
     for (const { segment, index } of letters.segment(text)) {
       const letter = { span, text: segment, at: at + index };

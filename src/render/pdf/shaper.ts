@@ -34,9 +34,9 @@ export function shaperOf(bytes: Uint8Array): Shaper {
   const known = new Map<number, boolean>();
 
   const shape = (text: string, features: Features | undefined): Shape => {
-    const way = features ? Object.keys(features).join() : "";
+    const way = features ? JSON.stringify(features) : "";
     const words = kept.get(way) ?? new Map<string, Shape>();
-    if (words.size === 0) kept.set(way, words);
+    kept.set(way, words);
     const before = words.get(text);
     if (before) return before;
     // A glyph remembers the letters it first stood for: each word begins with none, or it would tell of those before it.

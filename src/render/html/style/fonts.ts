@@ -11,8 +11,9 @@ const face = (name: string, weight: number, bytes: Uint8Array): string => `@font
 const beyondLatin = /[\u0100-\u0130\u0132-\u0151\u0154-\u017f\u01a0\u01a1\u01af\u01b0\u1e80-\u1ef9]|[\u0300-\u036f]/u;
 const greekOrCyrillic = /\p{Script=Greek}|\p{Script=Cyrillic}/u;
 const arabic = /\p{Script=Arabic}/u;
-/** Letters of Persian, Urdu and others: a word is joined within one font, so their page has a family with all of them. */
-const beyondArabic = /[\u063b-\u063f\u066e\u066f\u0671-\u06ff\u0750-\u077f]/u;
+/** What the Arabic language alone does without: a word is joined within one font, so such a page has a family with all of it. */
+const beyondArabic =
+  /(?![\u060c\u061b\u061f\u0621-\u063a\u0640-\u0652\u0660-\u066c\u0670])[\u0600-\u06ff\u0750-\u077f]/u;
 
 /** The families the page needs, carried inside it: a browser asks each in turn for what those before it lack. */
 export function fontFaces(families: readonly FontFamily[], words: string): string {
