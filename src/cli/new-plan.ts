@@ -2,7 +2,7 @@ import { dirname, join, relative, resolve } from "node:path";
 import { compose, type Problem, planJsonSchema } from "#index.js";
 import { isThere } from "#io/find-above.js";
 import { keep } from "#io/state.js";
-import { problem } from "#problems/problem.js";
+import { problem, stops } from "#problems/problem.js";
 import { settle, subjectOf } from "#problems/settle.js";
 import type { Case } from "./case.js";
 import { noReviews } from "./clinic-reviews.js";
@@ -106,7 +106,10 @@ async function write(desk: Desk, room: PlanRoom, path: string, answers: Answers)
   const made = settledCase(room, path, text);
   const settled = settle(made.problems, []);
   report(desk, made.case, settled);
-  if (settled.open.some(({ severity }) => severity === "stop")) return 1;
+  if (stops(settled.open)) {
+    say(problem("new-not-written", at, {}));
+    return 1;
+  }
 
   const unwritten = await writeFresh(path, text);
   if (unwritten) {

@@ -22,9 +22,11 @@ No file is ever written over.
 
 A medicine is a line with the fields of a plan, a comma between:
   carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h, for 4 days,
-  last given 09:00, with food
+  last given 09:00, with food, why For pain and swelling.
+Where a tablet may be cut, add: splits halves
 A collar is the neck, then from the collar line to the tip of the nose: 41 cm, 20 cm.
-Add a kind, or until when: soft cone, 22 cm, 10 cm, until sutures out
+Add a kind, or until when, which is needed where the course does not show it:
+  soft cone, 22 cm, 10 cm, until sutures out
 
 Examples:
   hearthsheet new

@@ -167,6 +167,7 @@ export const viewShapes = {
     },
     purpose: "Told",
     missed: "Told",
+    goesOn: "boolean",
     lastGiven: "LocalTime",
     doses: ["Dose"],
     first: "LocalTime",
@@ -498,6 +499,7 @@ export const viewShapes = {
   Changes: {
     since: "Day",
     visits: {
+      booked: ["Visit"],
       moved: [
         {
           visit: "Visit",

@@ -1,7 +1,7 @@
 import type { Plan } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import type { VisitKind } from "#tables/visits.js";
-import type { Changes, Estimate, Facts, Medicine, Visit } from "./facts.js";
+import type { Changes, Estimate, Facts, LocalTime, Medicine, Visit } from "./facts.js";
 import { doneCounts } from "./visits/done.js";
 
 /** What this paper says otherwise than the one before it; what took place as it was told is no change. */
@@ -39,13 +39,18 @@ function visitChanges(before: Facts, now: Facts, { done }: Plan, kinds: readonly
   const known = (visit: Visit) => before.course.visits.some(({ id }) => id === visit.id);
   return {
     told: {
-      moved: pairs,
+      booked: pairs.filter(isBookedWithin).map(({ visit }) => visit),
+      moved: pairs.filter((pair) => !isBookedWithin(pair)),
       added: later.filter((visit) => isSure(visit) && !known(visit)),
       cancelled: missing.filter((visit) => isSure(visit) && known(visit)),
     },
     gone: missing,
   };
 }
+
+/** A visit that had only days now has a time, on one of them. */
+const isBookedWithin = ({ visit: { at }, before }: { visit: Visit; before: Visit }): boolean =>
+  before.at === null && at !== null && before.earliest <= at.slice(0, 10) && at.slice(0, 10) <= before.latest;
 
 const isSure = ({ certainty }: Visit): boolean => certainty !== "possible";
 const when = ({ at, earliest, latest }: Visit): string => at ?? `${earliest}/${latest}`;
@@ -61,14 +66,20 @@ function medicineChanges(before: Facts, now: Facts): Changes["medicines"] {
     ),
     changed: now.medicines.filter((medicine) => {
       const old = was(medicine);
-      return old !== undefined && said(old) !== said(medicine);
+      return old !== undefined && said(old, now.discharged) !== said(medicine, now.discharged);
     }),
   };
 }
 
-/** What an owner would do otherwise: how much, how often, how and until when. */
-const said = ({ give, strength, everyHours, asNeededMost, food, route, last }: Medicine): string =>
-  JSON.stringify([give, strength, everyHours, asNeededMost, food, route, last]);
+/** What an owner would do otherwise from now on: how much, how often, how and until when. */
+function said(
+  { give, strength, everyHours, asNeededMost, food, route, last, doses }: Medicine,
+  from: LocalTime,
+): string {
+  const byTheClock = doses.filter(({ at }) => at > from).map((dose) => dose.give);
+  const given = asNeededMost === null ? byTheClock : [give, everyHours, asNeededMost];
+  return JSON.stringify([given, strength, food, route, last]);
+}
 
 const until = ({ collar }: Facts): string => JSON.stringify(collar?.until ?? null);
 

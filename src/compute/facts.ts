@@ -181,7 +181,7 @@ export type Medicine = {
   /** What give really holds, after rounding to what can be given; percentOff from the ordered dose, with its sign. */
   active: { amount: Amount; perKg: Amount; orderedPerKg: Amount | null; percentOff: string | null } | null;
   everyHours: number;
-  /** One after the other; their doses together are `doses`. */
+  /** One after the other; their doses together are `doses`. give, active and everyHours are those the course began with. */
   steps: Stretch[];
   /** Most givings in 24 hours of a medicine given only as needed; null for one given by the clock. */
   asNeededMost: number | null;
@@ -189,6 +189,8 @@ export type Medicine = {
   purpose: Told | null;
   /** What to do after a missed dose, where the clinician says it. */
   missed: Told | null;
+  /** An earlier paper began it: what is told here are the doses that are left. */
+  goesOn: boolean;
   lastGiven: LocalTime | null;
   doses: Dose[];
   first: LocalTime | null;
@@ -339,7 +341,8 @@ export type Ahead = {
 export type Changes = {
   /** The day of the paper before. */
   since: Day;
-  visits: { moved: { visit: Visit; before: Visit }[]; added: Visit[]; cancelled: Visit[] };
+  /** booked: a time within the days that were told before. */
+  visits: { booked: Visit[]; moved: { visit: Visit; before: Visit }[]; added: Visit[]; cancelled: Visit[] };
   medicines: { started: Medicine[]; stopped: Medicine[]; changed: Medicine[] };
   collar: Collar["until"] | null;
   /** Of the whole case, from its first day. */

@@ -20,7 +20,7 @@ export function datesOf(tag: string) {
   const monthAndYear = style({ month: "long", year: "numeric" });
   const hourMinute = style({ hour: "numeric", minute: "2-digit" });
   const weekdayStyles = { long: style({ weekday: "long" }), short: style({ weekday: "short" }) };
-  const written = (format: Intl.DateTimeFormat, at: Date) => plainSpaces(format.format(at));
+  const written = (format: Intl.DateTimeFormat, at: Date) => clockWhole(format.formatToParts(at));
 
   return {
     /** "Tuesday, March 3" */
@@ -44,7 +44,7 @@ export function datesOf(tag: string) {
     /** "9:30 AM" */
     time: (clock: string) => written(hourMinute, onDay(clock)),
     /** "8:00 AM – 6:00 PM" */
-    timeRange: (open: string, close: string) => plainSpaces(hourMinute.formatRange(onDay(open), onDay(close))),
+    timeRange: (open: string, close: string) => clockWhole(hourMinute.formatRangeToParts(onDay(open), onDay(close))),
     /** 1 Monday - 7 Sunday. */
     weekday: (number: number, length: "long" | "short") => written(weekdayStyles[length], weekdayInstant(number)),
     /** The same for a narrow column: "Mon". Arabic has no short names; there it is the long one without its article. */
@@ -54,14 +54,24 @@ export function datesOf(tag: string) {
   };
 }
 
-/** Only what stands between the day of the week and the date keeps its space. */
-const inTwo = (parts: Intl.DateTimeFormatPart[]): string =>
+type Part = Pick<Intl.DateTimeFormatPart, "type" | "value">;
+
+/** Formatted parts as one text. fast: whether the spaces in a part break over no line, from the types of the parts beside it. */
+const joined = (parts: readonly Part[], fast: (part: Part, beside: (string | undefined)[]) => boolean): string =>
   parts
-    .map(({ type, value }, i) => {
-      const between = type === "literal" && [i - 1, i + 1].some((beside) => parts[beside]?.type === "weekday");
-      return between ? plainSpaces(value) : plainSpaces(value).replaceAll(" ", "\u00a0");
+    .map((part, i) => {
+      const plain = plainSpaces(part.value);
+      return fast(part, [parts[i - 1]?.type, parts[i + 1]?.type]) ? plain.replaceAll(" ", "\u00a0") : plain;
     })
     .join("");
+
+/** "9:30" and "AM" are one; two times of a range are not. */
+const clockWhole = (parts: readonly Part[]): string =>
+  joined(parts, ({ value }, beside) => value.trim() === "" && beside.includes("dayPeriod"));
+
+/** Only what stands between the day of the week and the date keeps its space. */
+const inTwo = (parts: readonly Part[]): string =>
+  joined(parts, ({ type }, beside) => !(type === "literal" && beside.includes("weekday")));
 
 /** Node 20 has weekInfo as a property, later ones as a method; the library types know neither. */
 function firstDayOfWeek(tag: string): number {

@@ -16,6 +16,9 @@ export const newKinds = {
   "new-missing": stop<{ flags: readonly string[] }>(),
   "new-answer-missing": stop<Nothing>(),
   "new-answer-unreadable": stop<{ given: string; known: readonly string[] }>(),
+  "new-name-and-weight": stop<{ given: string }>(),
+  "new-collar-until": stop<{ known: readonly string[] }>(),
+  "new-not-written": note<Nothing>(),
   "new-clinic-missing": stop<{ path: string }>(),
   "new-written": note<{ path: string }>(),
 

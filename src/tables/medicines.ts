@@ -17,7 +17,8 @@ const notWith = z.strictObject({ id: slug, days: z.int().min(1).nullable(), sour
 
 /**
  * What owners are told of it; the words are medicines:<id>. Only for these forms, species and sexes; for any when absent.
- * label: how it is kept and handled, which its container says too.
+ * label: how it is kept and handled, which its container says too. needless: statements that an owner told this must not be
+ * told beside it, of whatever medicine of the plan: stools that are common with one are a sign to stop another.
  */
 const statement = z.strictObject({
   id: z.string().regex(/^[a-z-]+[.][a-z-]+$/),
@@ -25,6 +26,7 @@ const statement = z.strictObject({
   species: z.array(species).optional(),
   sexes: z.array(sex).optional(),
   label: z.literal(true).optional(),
+  needless: z.array(z.string()).default([]),
   source,
 });
 
@@ -112,7 +114,7 @@ const file = z
     groups: z.array(group),
     medicines: z.array(medicine),
   })
-  .superRefine(({ groups, medicines }, context) => {
+  .superRefine(({ statements, groups, medicines }, context) => {
     const complain = (message: string) => context.addIssue({ code: "custom", message });
     const rows = [...groups, ...medicines];
     const ids = rows.map(({ id }) => id);
@@ -124,6 +126,10 @@ const file = z
       ...medicines.flatMap((row) => row.mayHold.map(({ id }) => id)),
     ];
     for (const stray of named.filter((id) => !ids.includes(id))) complain(`there is no "${stray}"`);
+    const said = [...statements, ...rows.flatMap((row) => row.statements)];
+    const sayable = new Set(said.map(({ id }) => id));
+    for (const stray of said.flatMap(({ needless }) => needless).filter((id) => !sayable.has(id)))
+      complain(`there is no statement "${stray}"`);
   });
 
 export type Regimen = z.output<typeof regimen>;

@@ -108,6 +108,8 @@ describe("from flags", () => {
   it.each([
     ["a medicine that is not understood", ["--medicine", "carprofen, tablet 100 mg, evry 24 h"], "evry 24 h", 2],
     ["a collar that is not understood", ["--collar", "44 cm, chin 20 cm"], "chin 20 cm", 2],
+    ["a collar whose end nothing tells", ["--topic", "bite-wound", "--collar", "44 cm, 20 cm"], "bandage off", 2],
+    ["a plan that is stopped is not written", ["--medicine", "carprofen, tablet 100 mg, give 1 mL"], "No plan was", 1],
     ["a dose without days", ["--medicine", "carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h"], "days-missing", 1],
     ["an item that is not on the list", ["--item", "examinaton"], "item-unknown", 1],
     ["a course that cannot be read", ["--course", "chnge every day for 3 days"], "visit-kind-unknown", 1],
@@ -328,7 +330,7 @@ describe("on a terminal", () => {
     const steps: Step[] = [
       ["Dog or cat?", [enter]],
       ["Name and weight", typed("Bramble")],
-      ["was not", ["\u0015", ...typed("Bramble, 24.6")]],
+      ["is not a name", ["\u0015", ...typed("Bramble, 24.6")]],
       ["has no unit", ["\u0015", ...typed("Bramble, 246 kg")]],
       ["is unusual for", ["\u0015", ...typed("Bramble, 24.6 kg")]],
       ["Owner's name", [enter]],

@@ -93,6 +93,7 @@ function medicine(
   });
   return {
     ...rest,
+    goesOn: false,
     substance: base.id,
     onBox: null,
     holds: null,

@@ -44,3 +44,19 @@ it("tells the steps of what is given only as needed", async () => {
   expect(text).toContain("For 2 days: Give 1 tablet by mouth, only if it is needed");
   expect(text).toContain("Never give more than 2 doses in a day and a night.");
 });
+
+it("tells at a revision only the steps that are left, the next dose in place of the first, and a last one as the only one", async () => {
+  const going = await textWith(`${taper}, started: 2026-02-28 16:30`, "en");
+  // Two days earlier: 2 tablets to the morning of March 2, and from that evening one.
+  expect(going).toContain(
+    "From Monday, March 2 at 8:00 PM to Tuesday, March 3 at 8:00 PM: Give 1 tablet by mouth each day",
+  );
+  expect(going).not.toContain("Give 2 tablets by mouth");
+  expect(going).toContain("Next dose: Monday, March 2 at 8:00 PM; last dose: Friday, March 6 at 8:00 PM");
+  expect(going).not.toContain("First dose at home: Monday, March 2 at 8:00 PM; last dose: Friday, March 6 at 8:00 PM");
+  const last = await textWith(
+    "name: cephalexin, capsule: 500 mg, give: 1 capsule, every: 24 h, for: 2 days, last given: 20:00, started: 2026-02-28 21:00",
+    "en",
+  );
+  expect(last).toContain("Give 1 capsule by mouth on Monday, March 2 at 8:00 PM. Give no more after that.");
+});

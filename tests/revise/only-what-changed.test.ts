@@ -37,7 +37,7 @@ const asPlanned: Entered = {
 const firstDay = { "2026-03-02": "401.06" };
 
 /** The paper after a visit that was entered. */
-function after(entered: Entered) {
+function paperAfter(entered: Entered) {
   const entry = mergeVisit(null, { ...asPlanned, "charged on": firstDay, ...entered });
   if (!entry.value) throw new Error(JSON.stringify(entry.problems));
   const { value: edits, problems } = revise(before.plan, before.facts, entry.value, house);
@@ -79,7 +79,7 @@ function itemsOf(facts: Facts): string[] {
 }
 
 it("a visit that went as planned makes nothing new", () => {
-  const facts = after({});
+  const facts = paperAfter({});
   expect([toldBy(facts), facts.changes?.any]).toEqual([[], false]);
   expect(itemsOf(facts)).toHaveLength(1);
 });
@@ -95,7 +95,7 @@ const subsets = [
 
 it("whatever changes at once, the paper tells that and nothing else", () => {
   for (const chosen of subsets) {
-    const facts = after(Object.assign({}, ...chosen.map((name) => changes[name]?.entered)));
+    const facts = paperAfter(Object.assign({}, ...chosen.map((name) => changes[name]?.entered)));
     const told = chosen.flatMap((name) => changes[name]?.told ?? []);
     expect(toldBy(facts).toSorted(), chosen.join(" ")).toEqual(told.toSorted());
     expect(itemsOf(facts).length, chosen.join(" ")).toBe(Math.max(1, told.length));
@@ -110,9 +110,21 @@ describe("one change of the visits alone", () => {
     const unbooked = editPlan(new TextDecoder().decode(before.bytes), [{ path: ["booked"] }]);
     const was = before;
     before = read(source("dog-cheek-abscess/plan.yaml", unbooked), []);
-    const told = toldBy(after(entered));
+    const told = toldBy(paperAfter(entered));
     before = was;
     expect(told.length).toBeGreaterThan(0);
     for (const one of told) expect(one).toMatch(may);
+  });
+
+  it("a time on one of the days that were told is a visit booked, and on another a visit moved", () => {
+    const unbooked = editPlan(new TextDecoder().decode(before.bytes), [{ path: ["booked"] }]);
+    const was = before;
+    before = read(source("dog-cheek-abscess/plan.yaml", unbooked), []);
+    const { visits } = before.facts.course;
+    const next = visits.find(({ earliest, latest }) => earliest > "2026-03-04" && earliest < latest) ?? expect.fail();
+    const told = toldBy(paperAfter({ booked: ["2026-03-04 09:30", "2026-03-05 09:30", `${next.earliest} 09:30`] }));
+    before = was;
+    expect(told).toContain("booked visit");
+    expect(told).not.toContain("moved visit");
   });
 });

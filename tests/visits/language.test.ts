@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { parseLine } from "../../src/compute/visits/language/parse-line.js";
+import { computeVisits } from "../../src/compute/visits/visits.js";
 import { kinds, planOf, run } from "./help.js";
 
 const change = kinds.find(({ id }) => id === "bandage-change") ?? null;
@@ -144,6 +145,13 @@ describe("lines that contradict each other", () => {
     [["change every 10 days until day 30"], ["gap-unusual [every 10 days]"]],
   ])("%j", (course, expected) => {
     expect(seen(...course)).toEqual(expected);
+  });
+
+  test("a revision counts its days from its own paper: what is unusual is told only of days after a visit", () => {
+    const codes = (course: string[]) =>
+      computeVisits({ ...planOf({ course }), revision: 1 }, kinds).problems.map(({ code }) => code);
+    expect(codes(["drain out day 2-4"])).toEqual([]);
+    expect(codes(["closure day 2", "sutures out 3 days after closure"])).toEqual(["window-unusual"]);
   });
 
   test("visits that wait for each other are named", () => {

@@ -111,7 +111,7 @@ export function planQuestions(known: Known): PlanQuestion[] {
     {
       ...text("collar", "collar", { needed: false, example: "41 cm, 20 cm" }),
       when: () => known.has.collars,
-      read: (typed, moment) => readCollar(first(typed), moment, choices),
+      read: (typed, moment) => readCollar(first(typed), moment, topicOf(moment)?.oftenUntil ?? null, choices),
       shown: ({ facts }) => collarShown(facts),
     },
     {
@@ -164,7 +164,7 @@ function toldOf(typed: string, moment: PlanMoment, known: Known): NonNullable<An
 /** "Bramble, 24.6 kg": the weight is what stands after the last comma, so that a name may hold one. */
 function nameAndWeight(typed: readonly string[]): Read<Answers> {
   const [, name = "", weight = ""] = /^(.*\S)\s*,\s*(\S.*)$/.exec(first(typed)) ?? [];
-  if (name === "") return problem("new-answer-unreadable", at, { given: first(typed), known: ["Bramble, 24.6 kg"] });
+  if (name === "") return problem("new-name-and-weight", at, { given: first(typed) });
   return { name, weight };
 }
 
@@ -174,14 +174,15 @@ function readMedicines(medicines: string[]): Read<Answers> {
   return { medicines };
 }
 
-/** Until when is asked only where the course does not say it. */
-function readCollar(typed: string, { facts }: PlanMoment, choices: Choices): Read<Answers> {
+/** Until when is asked only where neither the course says it nor, often, its kind of care. */
+function readCollar(typed: string, { facts }: PlanMoment, often: string | null, choices: Choices): Read<Answers> {
   if (typed === "") return { collar: "" };
   const { fields, unknown } = collarLine(typed, choices.collars);
   if (unknown !== null) return problem("new-answer-unreadable", at, { given: unknown, known: collarFields });
   if (fields["until"] !== undefined) return { collar: typed };
-  const until = facts && usualUntil(facts.facts, choices);
-  return { collar: until ? `${typed}, until ${until}` : typed };
+  const until = (facts && usualUntil(facts.facts, choices)) ?? often;
+  if (until === null) return problem("new-collar-until", at, { known: choices.until.map(({ event }) => event) });
+  return { collar: `${typed}, until ${until}` };
 }
 
 function itemsOf({ facts }: PlanMoment, { choices, has }: Known, earlier: readonly string[]): string[] {

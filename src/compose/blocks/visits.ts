@@ -15,7 +15,9 @@ export function visitTableOn(page: Page): Block | null {
   const rows = visits
     .toSorted((a, b) => order(a) - order(b) || a.earliest.localeCompare(b.earliest))
     .map((visit) => [cell([whenOf(page, visit)]), cell(say(...whatOf(page, visit)))]);
-  return { kind: "table", caption: say("caption"), head, rows, foot: [] };
+  const booked = visits.filter(({ certainty }) => certainty === "booked").length;
+  const caption = say(booked === 0 || booked === visits.length ? "caption-alike" : "caption");
+  return { kind: "table", caption, head, rows, foot: [] };
 }
 
 const cell = (inlines: Inline[]): Cell => ({ inlines, align: "start" });

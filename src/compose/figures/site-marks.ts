@@ -8,7 +8,7 @@ const both = (dog: Mark, cat: Mark): Record<Species, Mark[]> => ({ dog: [dog], c
  * has no mark: a ring on the wrong leg is worse than none.
  */
 export const marks: Record<string, Record<Species, Mark[]>> = {
-  cheek: both([47, 52], [55, 62]),
+  cheek: both([51, 55], [57, 64]),
   face: both([40, 52], [44, 58]),
   eyelid: both([50, 40], [48, 52]),
   eye: both([50, 40], [48, 52]),

@@ -51,9 +51,9 @@ const timeRange: Helper = (page, [open, close]) => textOn(page, page.voice.timeR
 /** {{dose due}}: what to give at one time. */
 const dose: Helper = (page, [given]) => page.holes.inline(doseOn(page, given as Dose));
 
-/** {{give step of=medicine}}: "Give 1 tablet by mouth", what is done each time in a stretch of a course. */
+/** {{give step of=medicine}}: "Give 1 tablet by mouth", what is done each time in a stretch of a course; of a medicine, in the first. */
 const give: Helper = (page, [given], { of }) => {
-  const { give, from } = given as Stretch;
+  const { give, from } = (given as Medicine).steps?.[0] ?? (given as Stretch);
   const { id, route } = of as Medicine;
   const amount = page.holes.inline(doseOn(page, { medicine: id, give, from }));
   return sayOn(page, `handout:medicines.give.${route}`, { give: amount });

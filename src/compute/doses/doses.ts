@@ -9,6 +9,7 @@ import { namedIn } from "./find.js";
 import { labelLacks } from "./label.js";
 import { isOver, leftOf } from "./left.js";
 import { medicineOf } from "./medicine.js";
+import { withoutNeedless } from "./needless.js";
 import { mayHoldPoison, neverGiven } from "./never.js";
 import { pairProblems } from "./pairs.js";
 
@@ -46,6 +47,10 @@ export function computeDoses(
     ...computed.flatMap((outcome) => outcome.problems),
   ];
   const whole = computed.every(({ value }) => value) && !stops(problems);
-  const medicines = computed.flatMap(({ value }) => (value && !isOver(value) ? value : []));
+  const given = computed.flatMap(({ value }) => (value && !isOver(value) ? value : []));
+  const medicines = withoutNeedless(
+    given,
+    named.flatMap(({ rows }) => rows),
+  );
   return { value: whole ? { medicines, chart: chartOf(medicines.flatMap(({ doses }) => doses)) } : null, problems };
 }

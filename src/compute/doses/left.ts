@@ -1,12 +1,13 @@
 import { type Outcome, type Problem, problem } from "#problems/problem.js";
-import type { LocalTime, Medicine } from "../facts.js";
+import type { LocalTime, Medicine, Stretch } from "../facts.js";
 import type { Asked } from "./asked.js";
 import { Exact, plain, told } from "./exact.js";
 
 /**
- * A medicine that an earlier paper began, as it goes on from now: the doses still to come keep their times and numbers, and
- * what is in the house is what was counted, or what went home less the doses that were due; a bottle of drops stays a bottle. A
- * medicine of this paper is left as it is. Problems: "medicine-runs-out", "left-not-believable", "dispensed-in-other-unit".
+ * A medicine that an earlier paper began, as it goes on from now: the doses still to come keep their times and numbers, steps
+ * that are over are told no more, and what is in the house is what was counted, or what went home less the doses that were
+ * due; a bottle of drops stays a bottle. A medicine of this paper is left as it is.
+ * Problems: "medicine-runs-out", "left-not-believable", "dispensed-in-other-unit".
  */
 export function leftOf(medicine: Medicine, { planned, at }: Asked, now: LocalTime): Outcome<Medicine> {
   if (planned.started === undefined || planned.started >= now) return { value: medicine, problems: [] };
@@ -17,7 +18,8 @@ export function leftOf(medicine: Medicine, { planned, at }: Asked, now: LocalTim
     return { value: null, problems: [problem("dispensed-in-other-unit", at("left"), values)] };
   }
   const doses = medicine.doses.filter((dose) => dose.at > now);
-  const goesOn = { ...medicine, lastGiven: null, doses, first: doses[0]?.at ?? null };
+  const steps = medicine.asNeededMost === null ? stillToCome(medicine.steps, doses) : medicine.steps;
+  const goesOn = { ...medicine, goesOn: true, lastGiven: null, doses, steps, first: doses[0]?.at ?? null };
   const counted = planned.left?.value;
   if (!canTell(medicine) && counted === undefined) return { value: goesOn, problems: [] };
   const needed = isCounted(medicine) ? sum(doses) : new Exact(0);
@@ -32,6 +34,15 @@ export function leftOf(medicine: Medicine, { planned, at }: Asked, now: LocalTim
     problems.push(problem("left-not-believable", at("left"), { ...values, expected: told(amount(expected ?? has)) }));
   return { value: { ...goesOn, dispense: amount(has), leftOver: amount(Exact.max(0, has.minus(needed))) }, problems };
 }
+
+/** The steps that have doses among these, each from the first of them on. */
+const stillToCome = (steps: readonly Stretch[], doses: Medicine["doses"]): Stretch[] =>
+  steps.flatMap((step) => {
+    const [first] = doses.filter(
+      ({ at }) => step.first !== null && step.last !== null && step.first <= at && at <= step.last,
+    );
+    return first ? [{ ...step, first: first.at }] : [];
+  });
 
 /** More than ever went home, or ten times or a tenth of what should be there. Doses that were missed make less of a difference. */
 const isDoubtful = (has: Exact, expected: Exact | null, { dispense }: Medicine): boolean =>

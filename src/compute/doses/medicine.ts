@@ -97,6 +97,7 @@ function assembled(asked: Asked, rows: readonly MedicineRow[], common: Said, par
     food: planned.food ?? row?.food?.how ?? null,
     purpose: planned.why === undefined ? null : toldIn(planned.why, asked.staffLanguage),
     missed: planned.missed === undefined ? null : toldIn(planned.missed, asked.staffLanguage),
+    goesOn: false,
     lastGiven,
     doses,
     first: doses[0]?.at ?? null,

@@ -5,11 +5,14 @@ import { closedWindow } from "./closed-day.js";
 import type { CourseModel, Once, Phase } from "./course.js";
 import type { Said, Span } from "./language/line.js";
 
-/** What is wrong or out of the ordinary with the lines of a course before any schedule is tried. */
-export function checkLines(model: CourseModel, agenda: Agenda): Problem[] {
+/**
+ * What is wrong or out of the ordinary with the lines of a course before any schedule is tried. goesOn: an earlier paper began
+ * it, so a line that says "day 2-4" counts from this paper, and not from what was done to the animal.
+ */
+export function checkLines(model: CourseModel, agenda: Agenda, goesOn: boolean): Problem[] {
   const { onces, runs } = model;
   return [
-    ...onces.flatMap((once, i) => [...checkWindow(agenda, once, boundsOf(model, i)), ...checkUsual(once)]),
+    ...onces.flatMap((once, i) => [...checkWindow(agenda, once, boundsOf(model, i)), ...checkUsual(once, goesOn)]),
     ...runs.flatMap((run) => {
       const bounds = phaseBounds(model, run);
       return run.phases.flatMap((phase, i) => {
@@ -49,9 +52,9 @@ function checkRoom(agenda: Agenda, phase: Phase, { base, begins, ends }: PhaseBo
 const outside = ({ value }: Said<Span>, usual: Span | null): usual is Span =>
   usual !== null && (value.from < usual.from || value.to > usual.to);
 
-function checkUsual({ kind, when, open }: Once): Problem[] {
+function checkUsual({ kind, when, open, after }: Once, goesOn: boolean): Problem[] {
   const { usual } = kind.value;
-  if (open || !outside(when, usual)) return [];
+  if (open || (goesOn && after === null) || !outside(when, usual)) return [];
   const { from, to } = when.value;
   const values = { given: kind.text, from, to, usualFrom: usual.from, usualTo: usual.to };
   return [problem("window-unusual", when.at, values)];

@@ -65,7 +65,10 @@ function readCourse(plan: Plan, kinds: VisitKind[], agenda: Agenda): Outcome<Cou
   if (stops(problems)) return { value: null, problems };
   const linked = link(lines);
   if (!linked.value) return linked;
-  return { value: linked.value, problems: [...linked.problems, ...checkLines(linked.value, agenda)] };
+  return {
+    value: linked.value,
+    problems: [...linked.problems, ...checkLines(linked.value, agenda, plan.revision > 0)],
+  };
 }
 
 /**
