@@ -13,7 +13,8 @@ Examples:
   hearthsheet new clinic ours/clinic.yaml
   hearthsheet new clinic --name "Juniper Row" --address "18 Juniper Row" \\
       --phone "+1 312 555 0142" --after-name "Lakeside Emergency" \\
-      --after-phone "+1 312 555 0187" --zone America/Chicago --currency USD \\
+      --after-address "400 Harbor Street" --after-phone "+1 312 555 0187" \\
+      --zone America/Chicago --currency USD \\
       --weekdays 08:00-18:00 --saturday 09:00-13:00`;
 
 const several = (given: string, before: readonly string[] = []) => [...before, given];
@@ -27,6 +28,7 @@ export const newClinicCommand = (done: (code: ExitCode) => void): Command =>
     .option("--phone <number>", "with + and the country code")
     .option("--email <address>", "whom e-mails to owners come from")
     .option("--after-name <name>", "who is open when you are closed")
+    .option("--after-address <line>", "a line of their address; repeatable", several)
     .option("--after-phone <number>", "their phone")
     .option("--country <code>", "two letters, US (default: as the phone has it)")
     .option("--zone <zone>", "time zone, America/Chicago (default: this machine's)")

@@ -106,7 +106,7 @@ export type NewClinicOptions = Partial<
     | "sunday",
     string
   >
-> & { address?: Several; json?: boolean };
+> & { address?: Several; afterAddress?: Several; json?: boolean };
 
 export const planOptions = (): Option[] => [
   new Option(

@@ -148,13 +148,15 @@ describe("from flags", () => {
     const at = (...args: string[]) => hearthsheet(args, { cwd: bare, env: { XDG_STATE_HOME: bare } });
     expect(at("new", "rex.yaml", ...rex, ...wound, ...day)).toMatchObject({ code: 2 });
     const profile = ["--name", "Juniper: Row", "--address", "18 Juniper Row", "--phone", "+1 312 555 0142"];
-    const night = ["--after-name", "Lakeside Emergency", "--after-phone", "+1 312 555 0187"];
+    const harbor = ["--after-address", "400 Harbor Street"];
+    const night = ["--after-name", "Lakeside Emergency", ...harbor, "--after-phone", "+1 312 555 0187"];
     const rest = ["--zone", "America/Chicago", "--currency", "USD", "--weekdays", "08:00-18:00"];
     const { code, out } = at("new", "clinic", ...profile, ...night, ...rest);
     expect({ code, out }).toEqual({ code: 0, out: "clinic.yaml\n" });
     expect(readFileSync(join(bare, "clinic.yaml"), "utf8")).toContain("country: US");
     expect(at("new", "rex.yaml", ...rex, ...wound, ...day)).toMatchObject({ code: 0 });
     expect(at("build", "rex.yaml", "--out", "out", "--today", "2026-03-02")).toMatchObject({ code: 0 });
+    expect(readFileSync(join(bare, "out/handout.txt"), "utf8")).toContain("400 Harbor Street");
     const wrong = at("new", "clinic", "two.yaml", ...profile, ...night, ...rest, "--sunday", "noon");
     expect(wrong).toMatchObject({ code: 1, out: "" });
     expect(wrong.err).toContain("time-unreadable");
@@ -306,7 +308,7 @@ describe("on a terminal", () => {
       ["Phone, with", typed("312 555 0142")],
       ["is not a phone number", ["\u0015", ...typed("+1 312 555 0142")]],
       ["E-mail", [enter]],
-      ["Who is open", typed("Lakeside Emergency")],
+      ["Who is open", typed("Lakeside Emergency; 400 Harbor Street")],
       ["Their phone", typed("+1 312 555 0187")],
       ["Time zone", [..."Chicago"]],
       ["America/Chicago", [enter]],
@@ -322,6 +324,7 @@ describe("on a terminal", () => {
       country: "US",
       "time zone": "America/Chicago",
       address: ["18 Juniper Row", "Riverbend"],
+      "after hours": { name: "Lakeside Emergency", address: ["400 Harbor Street"] },
       hours: { monday: "08:00-18:00", sunday: "closed" },
     });
   });

@@ -30,6 +30,7 @@ export type ClinicAnswers = Partial<{
   phone: string;
   email: string;
   afterName: string;
+  afterAddress: string[];
   afterPhone: string;
   country: string;
   zone: string;

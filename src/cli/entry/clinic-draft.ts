@@ -16,7 +16,11 @@ export function clinicDraft(answers: ClinicAnswers, schema: string | null, remar
     ...(answers.email ? [{ field: "email", value: answers.email }] : []),
     {
       field: "after hours",
-      value: { name: answers.afterName ?? "", phone: answers.afterPhone ?? "" },
+      value: {
+        name: answers.afterName ?? "",
+        phone: answers.afterPhone ?? "",
+        ...(answers.afterAddress ? { address: answers.afterAddress } : {}),
+      },
       comment: remark("after"),
     },
     { field: "time zone", value: answers.zone ?? "" },

@@ -31,7 +31,10 @@ export function clinicQuestions(languages: readonly Language[], zone: string, st
       read: (typed) => ({ phone: first(typed), ...countryOf(first(typed)) }),
     }),
     ask("clinic-email", "email", { needed: false, example: "desk@example.org" }),
-    ask("after-name", "afterName", { example: "Lakeside Animal Emergency Hospital" }),
+    ask("after-name", "afterName", {
+      example: "Lakeside Animal Emergency Hospital; 400 Harbor Street",
+      read: (typed) => nameAndAddress(listed(first(typed))),
+    }),
     ask("after-phone", "afterPhone", { example: "+1 312 555 0187" }),
     ask("country", "country", { example: "US", when: ({ answers: { country } }) => country === undefined }),
     ask("zone", "zone", { kind: "one", initial: () => [zone], options: (moment) => zonesOf(moment, zone) }),
@@ -53,6 +56,7 @@ const flags: Record<keyof ClinicAnswers, string> = {
   phone: "--phone",
   email: "--email",
   afterName: "--after-name",
+  afterAddress: "--after-address",
   afterPhone: "--after-phone",
   country: "--country",
   zone: "--zone",
@@ -62,6 +66,9 @@ const flags: Record<keyof ClinicAnswers, string> = {
   saturday: "--saturday",
   sunday: "--sunday",
 };
+
+const nameAndAddress = ([afterName = "", ...afterAddress]: string[]): ClinicAnswers =>
+  afterAddress.length > 0 ? { afterName, afterAddress } : { afterName };
 
 /** The country a phone number is of, where its code tells one. */
 function countryOf(phone: string): ClinicAnswers {
