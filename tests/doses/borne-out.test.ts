@@ -54,6 +54,12 @@ describe("days", () => {
     expect(days({ ...tablets, for: q("3 days"), dispense: q("3 tablets") })).toEqual([]);
   });
 
+  // The label gives it for five to seven days: four are worth a note, no question.
+  test("are not borne out by a note", () => {
+    const amoxicillin: Written = { name: "amoxicillin", capsule: q("250 mg"), dose: q("5 mg/lb") };
+    expect(days({ ...amoxicillin, for: q("40 days") })).toEqual([{ at: "0/for", medicine: "amoxicillin", days: "40" }]);
+  });
+
   test("are borne out by the last day it may be used only where ten times as many go past it", () => {
     const three: Written = { ...tablets, for: q("3 days"), "last given": "16:00" };
     expect(days({ ...three, expires: "2026-03-31" })).toEqual([]);

@@ -48,6 +48,21 @@ describe("how often and for how long", () => {
   });
 });
 
+describe("what follows from a step that cannot be read is not told", () => {
+  const unread = ["medicine-unknown", "label-lacks"];
+
+  test("of its days, or of how often", () => {
+    expect(codes([{ ...tablets, for: q("2.5 days") }])).toEqual([...unread, "days-not-whole"]);
+    const next = [{ give: q("1 tablet"), every: "often", for: q("3 days") }];
+    expect(codes([{ ...tablets, for: q("3 days"), next }])).toEqual([...unread, "every-unreadable"]);
+  });
+
+  test("of how often at most, where it is given as needed", () => {
+    const many: Written = { ...tablets, give: q("5 tablets"), "as needed": "sometimes" };
+    expect(codes([many])).toEqual([...unread, "as-needed-unreadable"]);
+  });
+});
+
 describe("as needed", () => {
   const needed: Written = { ...tablets, every: "8 h", "as needed": "at most 3 a day" };
 
@@ -57,6 +72,13 @@ describe("as needed", () => {
     expect(told("as-needed-too-many", { ...needed, "as needed": "at most 4 a day" })).toEqual([
       { at: "0/as needed", medicine: "x", most: 4, hours: 8 },
     ]);
+  });
+
+  // The label gives it every 12 hours.
+  test("is never given too seldom", () => {
+    const seldom: Written = { ...clav, every: "24 h" };
+    expect(told("doses-too-seldom", seldom)).toMatchObject([{ at: "0/every", every: 24, limit: 12 }]);
+    expect(told("doses-too-seldom", { ...seldom, "as needed": "at most 1 a day" })).toEqual([]);
   });
 
   test("is told where it cannot be read", () => {
@@ -84,6 +106,23 @@ describe("a rule for the days", () => {
     expect(told("days-very-many", { ...tablets, for: q("20 days"), next })).toEqual([
       { at: "0/for", medicine: "x", days: 31, most: 30 },
     ]);
+  });
+
+  test("hides no other: a dose over its limit, for more than thirty days that no rule bounds", () => {
+    const carprofen: Written = { name: "carprofen", tablet: q("100 mg"), splits: "halves", dose: q("6 mg/kg") };
+    const all = codes([{ ...carprofen, every: "24 h", for: q("31 days") }]);
+    expect(all).toEqual(expect.arrayContaining(["dose-over-limit", "days-very-many"]));
+  });
+
+  // 5 mg/lb x 54.23 lb = 271 mg, a capsule of 250 mg; the label gives it for five to seven days.
+  test("that says how many it must be looks at the end of the course", () => {
+    const amoxicillin: Written = { name: "amoxicillin", capsule: q("250 mg"), dose: q("5 mg/lb"), for: q("3 days") };
+    const next = [{ dose: q("5 mg/lb"), every: "12 h", for: q("2 days") }];
+    const short = (written: Written) => told("days-under-limit", written);
+    expect(short({ ...amoxicillin, for: q("4 days") })).toMatchObject([{ at: "0/for", days: 4, limit: 5 }]);
+    expect(short({ ...amoxicillin, next })).toEqual([]);
+    const day = [{ dose: q("5 mg/lb"), every: "12 h", for: q("1 day") }];
+    expect(short({ ...amoxicillin, next: day })).toMatchObject([{ at: "0/next/0/for", days: 4, limit: 5 }]);
   });
 
   // 0.25 mg/lb a day x 54.23 lb = 13.6 mg, three of 4.5 mg: a tablet of 5 mg. The label allows seven days of it.
