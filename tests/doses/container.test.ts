@@ -2,7 +2,7 @@
 import { Decimal } from "decimal.js";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { codes, doses, only, q, type Written } from "./help.js";
+import { codes, doses, only, q, told, type Written } from "./help.js";
 
 const drops: Written = { name: "x", drops: "0.3 %", route: "left eye", give: q("1 drop"), every: "8 h" };
 const insulin: Written = {
@@ -142,6 +142,90 @@ describe("slips of the pen", () => {
     const mixed: Written = { name: "x", liquid: q("50 mg/mL"), give: q("1 mL"), "once opened": q("10 days") };
     expect(asked(mixed)).not.toContain("opened-too-short");
     expect(asked({ ...mixed, for: q("14 days") })).toContain("opened-too-short");
+  });
+});
+
+describe("what is told of a bottle", () => {
+  const held = { ...drops, container: q("5 mL") };
+  const eye: Written = { name: "x", ointment: "1 %", route: "left eye", give: q("1 application") };
+  const ear: Written = { ...eye, route: "left ear" };
+  const spray: Written = { name: "x", spray: "1 %", route: "skin", give: q("1 spray") };
+
+  test("where its size is not said: at the medicine, with what is needed, if anybody can reckon it", () => {
+    expect(told("container-not-said", drops)).toEqual([
+      { at: "0", medicine: "x", needed: "1.05 mL", context: "needed" },
+    ]);
+    expect(told("container-not-said", ear)).toEqual([{ at: "0", medicine: "x", needed: "", context: "" }]);
+    expect(told("container-not-said", held)).toEqual([]);
+  });
+
+  test("where its size is in another unit, or it has none", () => {
+    expect(told("container-in-other-unit", { ...drops, container: q("5 g") })).toEqual([
+      { at: "0/container", medicine: "x", given: "5 g" },
+    ]);
+    const tablets: Written = { name: "x", tablet: q("5 mg"), give: q("1 tablet"), container: q("5 mL") };
+    expect(told("container-in-other-unit", tablets)).toEqual([{ at: "0/container", medicine: "x", given: "5 mL" }]);
+  });
+
+  test.each<[string, Written, [string, string], [string, string], "mL" | "g"]>([
+    ["drops", drops, ["2.4", "2.5"], ["20", "20.1"], "mL"],
+    ["insulin", insulin, ["2.4", "2.5"], ["20", "20.1"], "mL"],
+    ["a spray", spray, ["29", "30"], ["250", "251"], "mL"],
+    ["an eye ointment", eye, ["1.4", "1.5"], ["10", "10.1"], "g"],
+    ["an ear ointment", ear, ["6.9", "7"], ["60", "60.1"], "g"],
+  ])("where its size is unlikely: %s", (_, written, [below, least], [most, above], unit) => {
+    const of = (value: string) => told("container-unlikely", { ...written, container: { value, unit } });
+    for (const value of [below, above])
+      expect(of(value)).toEqual([
+        {
+          at: "0/container",
+          medicine: written.name,
+          given: `${value} ${unit}`,
+          least: Number(least),
+          most: Number(most),
+        },
+      ]);
+    expect([...of(least), ...of(most)]).toEqual([]);
+  });
+
+  // Three drops into both eyes, six times a day for a week, are 252 drops: 12.6 mL, in bottles of 2.5 mL six.
+  test("where there are more than three of it, by what they hold or by how long they keep", () => {
+    const many: Written = { ...drops, give: q("3 drops"), route: "both eyes", every: "4 h", container: q("2.5 mL") };
+    expect(told("containers-many", many)).toEqual([{ at: "0/container", medicine: "x", needed: "6 bottle", most: 3 }]);
+    const vials: Written = { ...insulin, give: q("1 unit"), for: q("28 days"), "once opened": q("7 days") };
+    expect(told("containers-many", vials)).toEqual([
+      { at: "0/once opened", medicine: "insulin", needed: "4 vial", most: 3 },
+    ]);
+    expect(told("containers-many", { ...vials, for: q("21 days") })).toEqual([]);
+  });
+
+  test("where it makes too few or too many drops of a millilitre, or is none that drips", () => {
+    const unlikely = (perMl: number) => told("drops-unlikely", { ...held, "drops per mL": perMl });
+    for (const perMl of [9, 61])
+      expect(unlikely(perMl)).toEqual([{ at: "0/drops per mL", medicine: "x", drops: perMl, least: 10, most: 60 }]);
+    expect([...unlikely(10), ...unlikely(60)]).toEqual([]);
+    expect(told("drops-unlikely", { ...insulin, "drops per mL": 20 })).toMatchObject([{ drops: 20 }]);
+  });
+
+  test("where an opened one keeps very long, or for no number of days", () => {
+    expect(told("opened-very-long", { ...held, "once opened": q("60 days") })).toEqual([]);
+    expect(told("opened-very-long", { ...held, "once opened": q("61 days") })).toEqual([
+      { at: "0/once opened", medicine: "x", days: 61, most: 60 },
+    ]);
+    expect(told("days-not-whole", { ...held, "once opened": q("0.5 weeks") })).toEqual([
+      { at: "0/once opened", medicine: "x", days: "3.5" },
+    ]);
+    const both = { ...held, "once opened": q("61 days"), container: q("50 mL") };
+    expect(asked(both)).toEqual(["opened-very-long", "container-unlikely"]);
+  });
+
+  test("where what is mixed keeps shorter than its course", () => {
+    const mixed: Written = { name: "x", liquid: q("50 mg/mL"), give: q("1 mL"), "once opened": q("10 days") };
+    expect(told("opened-too-short", { ...mixed, for: q("10 days") })).toEqual([]);
+    expect(told("opened-too-short", { ...mixed, for: q("11 days") })).toEqual([
+      { at: "0/once opened", medicine: "x", open: 10, days: 11 },
+    ]);
+    expect(told("opened-too-short", { ...held, "once opened": q("3 days") })).toEqual([]);
   });
 });
 

@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { computeDoses } from "#compute/doses/doses.js";
 import type { Plan, PlannedMedicine } from "#plan/plan.js";
 import { readPlan } from "#plan/read-plan.js";
+import type { Places } from "#problems/place.js";
+import type { Code } from "#problems/problem.js";
 import { readMedicines } from "#tables/medicines.js";
 
 const read = (path: string) => readFileSync(path, "utf8");
@@ -56,6 +58,17 @@ export const doses = (written: Written[], setting: Setting = {}) => computeDoses
 
 export function codes(medicines: Written[], setting: Setting = {}): string[] {
   return doses(medicines, setting).problems.map(({ code }) => code);
+}
+
+/** Every path of a plan, as the file of a place. */
+const paths = new Proxy<Places>({}, { get: (_, path) => ({ file: String(path), line: 1, column: 1, length: 1 }) });
+
+/** What is told with this code: its values, and at which field of the medicines ("0/dose", "0/next/1/for"). */
+export function told(code: Code, written: Written | Written[], setting: Setting = {}): Record<string, unknown>[] {
+  const plan = { ...planWith([written].flat(), setting), places: paths };
+  return computeDoses(plan, medicines).problems.flatMap((one) =>
+    one.code === code ? [{ at: one.at.file.replace("medicines/", ""), ...one.values }] : [],
+  );
 }
 
 /** The only medicine that comes out. */

@@ -52,7 +52,7 @@ export function containerProblems(asked: Asked, form: Form, given: Exact, days: 
   const medicine = planned.name;
   const open = daysOpen(asked);
   const problems: Problem[] = [];
-  if (open !== null && (!Number.isInteger(open) || open < 1))
+  if (open !== null && !Number.isInteger(open))
     return [problem("days-not-whole", at("once opened"), { medicine, days: String(open) })];
   if (open !== null && open > mostDaysOpen)
     problems.push(problem("opened-very-long", at("once opened"), { medicine, days: open, most: mostDaysOpen }));

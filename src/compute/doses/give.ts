@@ -54,16 +54,17 @@ function fromGive(give: Amount, form: Form, { medicine, give: at }: Where): Outc
   return refused(problem("give-not-measurable", at, { medicine, given, step: `${plain(form.step)} ${form.unit}` }));
 }
 
-/** asked: the dose in units of the substance, or of the form where the strength is not known; got: the same after rounding. */
+/** asked: the dose in units of the substance; got: the same after rounding. */
 type Dosed = { amount: Exact; asked: Exact; got: Exact };
 
 function fromDose(dose: Amount, form: Form, body: Body, { medicine, dose: at }: Where): Outcome<Dosed> {
   const ordered = orderedAmount(dose, body);
+  const { holds, strength } = form;
+  if (!holds || !strength) return refused(problem("strength-missing", at, { medicine, dose: told(dose) }));
   const byVolume = ordered.unit === form.unit;
-  if (!byVolume && !form.holds) return refused(problem("strength-missing", at, { medicine, dose: told(dose) }));
-  if (!byVolume && form.holds && form.holds.unit !== ordered.unit)
-    return refused(problem("strength-in-other-unit", at, { medicine, dose: told(dose), strength: told(form.holds) }));
-  const size = new Exact(form.holds?.value ?? 1);
+  if (!byVolume && holds.unit !== ordered.unit)
+    return refused(problem("strength-in-other-unit", at, { medicine, dose: told(dose), strength: told(strength) }));
+  const size = new Exact(holds.value);
   const asked = byVolume ? ordered.amount.times(size) : ordered.amount;
   const amount = toStep(asked.div(size), form.step);
   if (!amount.isZero()) return { value: { amount, asked, got: amount.times(size) }, problems: [] };

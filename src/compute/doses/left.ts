@@ -30,8 +30,10 @@ export function leftOf(medicine: Medicine, { planned, at }: Asked, now: LocalTim
   const problems: Problem[] = [];
   if (has.lt(needed))
     problems.push(problem("medicine-runs-out", at("left"), { ...values, needed: told(amount(needed)) }));
-  else if (isDoubtful(has, expected, medicine))
-    problems.push(problem("left-not-believable", at("left"), { ...values, expected: told(amount(expected ?? has)) }));
+  else if (isDoubtful(has, expected, medicine)) {
+    const believable = told(expected ? amount(expected) : medicine.dispense);
+    problems.push(problem("left-not-believable", at("left"), { ...values, expected: believable }));
+  }
   return { value: { ...goesOn, dispense: amount(has), leftOver: amount(Exact.max(0, has.minus(needed))) }, problems };
 }
 
@@ -55,8 +57,7 @@ const isCounted = ({ give, dispense }: Medicine): boolean => give.unit === dispe
 /** Of what is given as needed nobody knows, without a count, how often it was. */
 const canTell = (medicine: Medicine): boolean => isCounted(medicine) && medicine.asNeededMost === null;
 
-/** It was given by the clock, and its last dose has been given. */
-export const isOver = ({ doses, asNeededMost, last }: Medicine): boolean =>
-  doses.length === 0 && asNeededMost === null && last !== null;
+/** Its last dose has been given. What is given as needed has none. */
+export const isOver = ({ doses, last }: Medicine): boolean => doses.length === 0 && last !== null;
 
 const sum = (doses: Medicine["doses"]): Exact => doses.reduce((all, { give }) => all.plus(give.value), new Exact(0));

@@ -9,7 +9,7 @@ export const leastGap = 3 / 4;
 
 /**
  * The household time for the dose after one that was given: the time nearest to one interval later, never nearer than three
- * quarters of it, and after `notBefore`. What is as near on both sides is given earlier.
+ * quarters of it, and after `notBefore`, which is not before `given`. What is as near on both sides is given earlier.
  */
 export function nextTime(
   given: LocalTime,
@@ -18,8 +18,7 @@ export function nextTime(
   zone: string,
   notBefore: LocalTime = given,
 ): Timed {
-  const from = given > notBefore ? given : notBefore;
-  const days = Array.from({ length: Math.ceil(hours / 24) + 2 }, (_, i) => dayAfter(dayOf(from), i));
+  const days = Array.from({ length: Math.ceil(hours / 24) + 2 }, (_, i) => dayAfter(dayOf(notBefore), i));
   const candidates = days
     .flatMap((day) => slots.map((slot) => ({ at: localTime(day, slot.at, zone), slot })))
     .filter(({ at }) => at > notBefore)

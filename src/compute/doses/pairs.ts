@@ -29,14 +29,14 @@ function meet(one: Named, other: Named): Problem[] {
 /** "prednisolone until 2026-02-27" was taken until then; without a day it is taken still. */
 function meetsTaken({ asked, rows }: Named, text: string, plan: Plan, table: readonly MedicineRow[]): Problem[] {
   const taken = namedIn(text, table);
-  const rule = ruleBetween(rows, taken);
-  if (!rule) return [];
   const medicine = asked.planned.name;
   const [, ended] = /\b(?:until|stopped|ended) (\d{4}-\d{2}-\d{2})$/.exec(text.trim()) ?? [];
+  if (ended === undefined && rows[0] && rows[0] === taken[0])
+    return [problem("medicine-twice", asked.at("name"), { medicine })];
+  const rule = ruleBetween(rows, taken);
+  if (!rule) return [];
   if (ended === undefined)
-    return rows[0] === taken[0]
-      ? [problem("medicine-twice", asked.at("name"), { medicine })]
-      : [problem("never-together", asked.at("name"), { medicine, other: text, source: rule.source })];
+    return [problem("never-together", asked.at("name"), { medicine, other: text, source: rule.source })];
   const since = differenceInCalendarDays(parseISO(dayOf(plan.discharged)), parseISO(ended));
   if (rule.days === null || since >= rule.days) return [];
   const values = { medicine, other: text, ended: { day: ended }, days: rule.days, source: rule.source };
