@@ -155,7 +155,16 @@ describe("from flags", () => {
     expect(at("build", "rex.yaml", "--out", "out", "--today", "2026-03-02")).toMatchObject({ code: 0 });
     const wrong = at("new", "clinic", "two.yaml", ...profile, ...night, ...rest, "--sunday", "noon");
     expect(wrong).toMatchObject({ code: 1, out: "" });
-    expect(wrong.err).toContain("time-unreadable");
+    expect(wrong.err).toContain("hours-unreadable");
+    const hours = ["--zone", "America/Chicago", "--currency", "USD", "--weekdays", "8-6"];
+    const five = at("new", "clinic", "two.yaml", ...profile, ...night, ...hours).err;
+    expect(five.match(/hours-unreadable/g)).toHaveLength(1);
+    expect(five).toContain("08:00-18:00");
+    const local = ["--name", "Juniper Row", "--address", "18 Juniper Row", "--phone", "312 555 0142"];
+    const noCode = at("new", "clinic", "two.yaml", ...local, ...night, ...rest);
+    expect(noCode).toMatchObject({ code: 2, out: "" });
+    expect(noCode.err).toContain("312 555 0142 is not a phone number with its country code");
+    expect(noCode.err).not.toContain("--country");
     rmSync(bare, { recursive: true });
   });
 });
