@@ -77,7 +77,7 @@ describe("what is in the way is told with its place, and nothing is overwritten"
   });
 
   it("amounts are told in the plural, and a reason is given for them as the plan writes them", () => {
-    rewrite("dispense: 14 tablets", "dispense: 60 tablets");
+    rewrite("    for: 7 days\n", "    for: 7 days\n    dispense: 60 tablets\n");
     const { err } = run(["check", dog]);
     expect(err).toContain("60 tablets to take home, and only 14 tablets needed");
     expect(err).toContain('for: "amoxicillin-clavulanate, 60 tablet"');
