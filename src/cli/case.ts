@@ -70,7 +70,7 @@ export async function readCase(
       ...{ name, plan: { value: null, problems: unread }, earlier: [], past: [], texts: [] },
       ...{ house, language: "en", reviews: noReviews, logo: null },
     };
-  const clinic = await readNamed(clinicPath(plan), folder);
+  const clinic = asClinic(await readNamed(clinicPath(plan), folder));
   const prices = await readNamed(pricesPath({ plan, clinic: clinic?.value }), clinic ? dirname(clinic.path) : folder);
   const sources = { plan, clinic: clinic?.value, prices: prices?.value };
   const read = readPlan(sources, { today });
@@ -150,6 +150,15 @@ async function readNamed(named: string | null, folder: string): Promise<Named | 
   const { value, problems } = await readSource(path);
   return { named, path, value: value ?? undefined, problems };
 }
+
+/** A profile that is not there can be made, which is told. */
+const asClinic = (file: Named | null): Named | null =>
+  file && {
+    ...file,
+    problems: file.problems.map((found) =>
+      found.code === "file-not-found" ? problem("clinic-not-found", found.at, found.values) : found,
+    ),
+  };
 
 /** Why a file could not be read is told where it is named, if what names it was read so far. */
 function tellUnread(problems: Problem[], file: Named | null): Problem[] {

@@ -1,7 +1,7 @@
 import { dirname, join } from "node:path";
 import { choices, clinicJsonSchema, languages, type Outcome, speaks } from "#index.js";
 import { isThere } from "#io/find-above.js";
-import { problem } from "#problems/problem.js";
+import { type Problem, problem } from "#problems/problem.js";
 import { settle } from "#problems/settle.js";
 import type { Case } from "./case.js";
 import { noReviews } from "./clinic-reviews.js";
@@ -54,18 +54,19 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
   const asking = canAsk() ? asker(desk, deskLanguage(), tryOut) : null;
   const questions = clinicQuestions(languages(house), zone, speaks(house, deskLanguage()) ?? "en");
   const held = await hold({ questions, tryOut }, options, asking, teller(desk, deskLanguage()));
-  if (!held || held.missing.length > 0) {
-    say(held ? problem("new-missing", at, { flags: held.missing }) : problem("new-cancelled", at, {}));
+  if (!held) {
+    say(problem("new-cancelled", at, {}));
+    return 2;
+  }
+  if (held.missing.length > 0) {
+    for (const one of missingOf(held.answers, held.missing)) say(one);
     return 2;
   }
 
   const language = held.answers.language ?? deskLanguage();
   const text = clinicDraft(held.answers, schemaName, remarks(house, language));
   const { problems } = tried(text, language);
-  const settled = settle(
-    problems.filter((one) => one.at.file === path),
-    [],
-  );
+  const settled = settle(toldOnce(problems.filter((one) => one.at.file === path)), []);
   const texts: Case["texts"] = [{ file: path, bytes: new TextEncoder().encode(text), is: "clinic", firstLine: 1 }];
   report(
     desk,
@@ -84,6 +85,22 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
   desk.terminal.out(json ? JSON.stringify({ clinic: path }) : path);
   return 0;
 }
+
+/** The flags that are missing. The country is known by the phone: where only its code is, that is what is missing. */
+function missingOf({ phone }: ClinicAnswers, flags: string[]): Problem[] {
+  const lacksCode = phone !== undefined && flags.includes("--country");
+  const others = lacksCode ? flags.filter((flag) => flag !== "--country") : flags;
+  return [
+    ...(lacksCode ? [problem("phone-unreadable", at, { given: phone })] : []),
+    ...(others.length > 0 ? [problem("new-missing", at, { flags: others })] : []),
+  ];
+}
+
+/** One answer stands for five days: what is wrong with it is told at the first of them. */
+const toldOnce = (problems: readonly Problem[]): Problem[] =>
+  problems.filter((one, i) => i === problems.findIndex((other) => sameFault(one, other)));
+const sameFault = (one: Problem, other: Problem) =>
+  one.code === other.code && JSON.stringify(one.values) === JSON.stringify(other.values);
 
 /** What stands in for answers to come; none is ever written. 555 numbers reach nobody. */
 const standInsOf = ({ country = "US" }: ClinicAnswers): ClinicAnswers => ({

@@ -84,4 +84,10 @@ function linesOf({ house }: Desk, found: Awaited<ReturnType<typeof lookAround>>)
   ];
 }
 
-const columns = (line: string): string => line.split("\t").map(printable).join("\t");
+/** What keeps words from turning what is around them is for sentences: here each cell stands alone. */
+const columns = (line: string): string =>
+  line
+    .replace(/[\u2066-\u2069]/g, "")
+    .split("\t")
+    .map(printable)
+    .join("\t");

@@ -28,7 +28,7 @@ export async function readSource(path: string, file = path): Promise<Outcome<Sou
     if (code === null) throw error;
     if (code === "ENOENT" || code === "ENOTDIR") return refuse(problem("file-not-found", at, { path: file }));
     if (code === "EACCES" || code === "EPERM") return refuse(problem("file-forbidden", at, { path: file }));
-    if (code === "EISDIR") return refuse(problem("file-is-folder", at, { path: file }));
+    if (code === "EISDIR") return refuse(problem("file-is-folder", at, { path: file.replace(/(?<=.)[/\\]+$/, "") }));
     return refuse(problem("file-unreadable", at, { path: file, detail: code }));
   } finally {
     await handle?.close();

@@ -27,8 +27,20 @@ function plainly(code: string, shown: Record<string, string | number>): string {
   return values.length > 0 ? `${code} (${values.join("; ")})` : code;
 }
 
+/** What is counted, as a plan writes it: "10 tablet", also after a dose it comes from and before what it holds. */
+const units = ["tablet", "capsule", "drop", "application", "spray", "patch", "unit", "bottle", "tube", "vial", "day"];
+const counted = new RegExp(`^(.*: )?(\\d+(?:\\.\\d+)?) (${units.join("|")})( \\(.*\\))?$`, "u");
+
+/** "10 tablet" as "10 tablets", or as the staff's language has it. Anything else is told as it is. */
+function showText(text: string, voice: Voice): string {
+  const [, before = "", value, unit, after = ""] = counted.exec(text) ?? [];
+  if (value === undefined || unit === undefined) return text;
+  return `${before}${voice.shortAmount({ value, unit })}${after}`;
+}
+
 function show(value: unknown, voice: Voice): string | number {
-  if (typeof value === "string" || typeof value === "number") return value;
+  if (typeof value === "string") return showText(value, voice);
+  if (typeof value === "number") return value;
   if (Array.isArray(value)) return value.length > 0 ? voice.list(value.map(String), "or") : voice.say("problems:none");
   if (typeof value === "object" && value !== null) {
     if ("day" in value) return voice.wholeDay(String(value.day));

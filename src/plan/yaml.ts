@@ -64,9 +64,13 @@ export function readYaml(file: string, text: string, prefix = ""): Written {
     return words;
   };
 
-  const syntax = (error: YAMLError) =>
-    problem("yaml-syntax", placeAt(error.pos[0], Math.max(error.pos[1], error.pos[0] + 1)), { detail: error.message });
-  problems.push(...document.errors.map(syntax));
+  const syntax = ({ pos: [start, end], message, indent }: Fault) => {
+    const at = placeAt(start, Math.max(end, start + 1));
+    return indent === null
+      ? problem("yaml-syntax", at, { detail: message })
+      : problem("yaml-indent", at, { context: indent });
+  };
+  problems.push(...faultsOf(document.errors, text, (at) => lines.linePos(at).line).map(syntax));
   const data = document.errors.length > 0 ? undefined : visit(document.contents, prefix, 0);
   return { data, places, problems };
 }
@@ -76,3 +80,36 @@ const insideQuotes = (at: Place, type: string | undefined): Place =>
   type === "QUOTE_SINGLE" || type === "QUOTE_DOUBLE"
     ? { ...at, column: at.column + 1, length: Math.max(1, at.length - 2) }
     : at;
+
+/** indent: where lines begin is what is wrong with it, by a "tab" or by the wrong "column"; null where it is something else. */
+type Fault = { pos: [number, number]; message: string; indent: "tab" | "column" | null };
+
+/**
+ * What to tell of a text's errors. A line that begins in the wrong place makes the parser take the next for one key with it,
+ * and the line after that: such errors, from line to line, are one, told where it begins. After a tab nothing else can be
+ * trusted, so that tabs are told alone.
+ */
+function faultsOf(errors: readonly YAMLError[], text: string, lineOf: (at: number) => number): Fault[] {
+  const faults: Fault[] = [];
+  const tabs = errors.filter(({ code }) => code === "TAB_AS_INDENT");
+  let reached = -1;
+  for (const error of tabs.length > 0 ? tabs : errors) {
+    const fault = faultOf(error, errors, text);
+    const line = lineOf(fault.pos[0]);
+    if (fault.indent === null || line > reached + 1) faults.push(fault);
+    if (fault.indent !== null) reached = Math.max(line, lineOf(error.pos[1]));
+  }
+  return faults;
+}
+
+function faultOf({ code, pos, message }: YAMLError, errors: readonly YAMLError[], text: string): Fault {
+  if (code === "TAB_AS_INDENT") return { pos, message, indent: "tab" };
+  if (code === "BAD_INDENT" && message.startsWith("All ")) return { pos, message, indent: "column" };
+  if (code === "MISSING_CHAR" && message.startsWith("Sequence item")) return { pos, message, indent: "column" };
+  // Two keys on one line are a colon in words that need quotes; on several, lines that do not begin in the same column.
+  const across = errors.find((other) => other.code === "MULTILINE_IMPLICIT_KEY" && other.pos[0] === pos[0]);
+  if (!across || (code !== across.code && code !== "BLOCK_AS_IMPLICIT_KEY")) return { pos, message, indent: null };
+  const next = /\n\s*/.exec(text.slice(pos[0]));
+  const start = next ? pos[0] + next.index + next[0].length : pos[0];
+  return { pos: [start, Math.max(start, across.pos[1])], message, indent: "column" };
+}

@@ -11,6 +11,7 @@ export const fileKinds = {
   "file-too-large": stop<{ bytes: number; limit: number }>(),
   "file-not-found": stop<{ path: string }>(),
   "file-forbidden": stop<{ path: string }>(),
+  "clinic-not-found": stop<{ path: string }>(),
   "file-is-folder": stop<{ path: string }>(),
   "file-unreadable": stop<Failed>(),
   "reviews-unreadable": stop<{ path: string }>(),

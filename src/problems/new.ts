@@ -26,7 +26,7 @@ export const newKinds = {
   "new-language": note<{ language: string }>(),
   "new-care": note<{ now: number; steps: number }>(),
   "new-collar-wanted": note<{ until: string; context: string }>(),
-  "new-visits": note<{ fewest: number; most: number; from: OneDay; to: OneDay }>(),
+  "new-visits": note<{ fewest: number; most: number; from: OneDay; to: OneDay; context: string }>(),
   "new-visit": note<{ visit: string; from: OneDay; to: OneDay; context: string }>(),
   "new-medicine": note<{
     medicine: string;

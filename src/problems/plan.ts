@@ -5,6 +5,7 @@ type Nothing = Record<never, never>;
 /** What is written in a plan or a clinic profile, read on its own. */
 export const planKinds = {
   "yaml-syntax": stop<{ detail: string }>(),
+  "yaml-indent": stop<{ context: "tab" | "column" }>(),
   "alias-not-allowed": stop<Nothing>(),
   "character-broken": stop<Nothing>(),
   "nested-too-deep": stop<{ limit: number }>(),
@@ -20,6 +21,7 @@ export const planKinds = {
   "number-not-positive": stop<{ given: string }>(),
   "date-unreadable": stop<{ given: string }>(),
   "time-unreadable": stop<{ given: string }>(),
+  "hours-unreadable": stop<{ given: string }>(),
   "unavailable-unreadable": stop<{ given: string }>(),
   "time-skipped": stop<{ given: string; zone: string }>(),
   "phone-unreadable": stop<{ given: string }>(),

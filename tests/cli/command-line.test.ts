@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { copyOfExamples, hearthsheet, main, type Run, stackTrace } from "./hearthsheet.js";
@@ -53,7 +53,7 @@ describe("what is in the way is told with its place, and nothing is overwritten"
     ["a visit on a closed day", "2026-03-05 09:30", "2026-03-08 09:30", "closed-day", "2026-03-08"],
     ["a day that is none", "2026-03-05 09:30", "2026-02-30 09:30", "date-unreadable", "2026-02-30"],
     ["YAML that is none", "patient: {", "patient: [", "yaml-syntax", "patient: ["],
-    ["a clinic profile that is not there", "../clinic.yaml", "../clinc.yaml", "file-not-found", "../clinc.yaml"],
+    ["a clinic profile that is not there", "../clinic.yaml", "../clinc.yaml", "clinic-not-found", "../clinc.yaml"],
   ])("%s", (_, from, to, code, words) => {
     rewrite(from, to);
     mkdirSync(join(folder, "out"));
@@ -63,11 +63,24 @@ describe("what is in the way is told with its place, and nothing is overwritten"
     expect(found).toMatch(new RegExp(`^${dog}:${lineOf(words)}:\\d+: stop\\[`));
     expect(err).toMatch(/\n +\d+ \| .+\n +\| +\^+\n/);
     expect(err).not.toMatch(stackTrace);
-    expect(exit).toBe(code === "file-not-found" ? 2 : 1);
+    expect(exit).toBe(code === "clinic-not-found" ? 2 : 1);
     expect(out).toBe("");
     expect(readdirSync(join(folder, "out"))).toEqual(["handout.pdf"]);
     expect(read("out/handout.pdf")).toBe("before");
     expect(run(["check", dog])).toMatchObject({ code: exit });
+  });
+
+  it("a clinic profile that is not there can be made, and a folder is named without a sign too many", () => {
+    rewrite("../clinic.yaml", "../clinc.yaml");
+    expect(run(["check", dog]).err).toContain("hearthsheet new clinic");
+    expect(run(["check", `${dirname(dog)}/`]).err).toContain(`Name the file in it: ${dog}\n`);
+  });
+
+  it("amounts are told in the plural, and a reason is given for them as the plan writes them", () => {
+    rewrite("    for: 7 days\n", "    for: 7 days\n    dispense: 60 tablets\n");
+    const { err } = run(["check", dog]);
+    expect(err).toContain("60 tablets to take home, and only 14 tablets needed");
+    expect(err).toContain('for: "amoxicillin-clavulanate, 60 tablet"');
   });
 
   it("marks the exact words", () => {

@@ -26,6 +26,8 @@ it("tells what is set up, and nothing of the mail server but whether it is", () 
   ])
     expect(out).toContain(part);
   expect(out).not.toMatch(/pa55word|mail\.example|desk/);
+  expect(out).toMatch(/^Language: ar\tالعربية\tunreviewed\t\d/m);
+  expect(out).not.toMatch(/[\u2066-\u2069\ufffd]/);
   expect(JSON.parse(run(["about", "--json"]).out)).toMatchObject({ smtp: "missing", fonts: 4, collars: 7 });
   rmSync(join(folder, "clinic.yaml"));
   expect(run(["about"]).out).toContain("hearthsheet new clinic");

@@ -159,7 +159,16 @@ describe("from flags", () => {
     expect(readFileSync(join(bare, "out/handout.txt"), "utf8")).toContain("400 Harbor Street");
     const wrong = at("new", "clinic", "two.yaml", ...profile, ...night, ...rest, "--sunday", "noon");
     expect(wrong).toMatchObject({ code: 1, out: "" });
-    expect(wrong.err).toContain("time-unreadable");
+    expect(wrong.err).toContain("hours-unreadable");
+    const hours = ["--zone", "America/Chicago", "--currency", "USD", "--weekdays", "8-6"];
+    const five = at("new", "clinic", "two.yaml", ...profile, ...night, ...hours).err;
+    expect(five.match(/hours-unreadable/g)).toHaveLength(1);
+    expect(five).toContain("08:00-18:00");
+    const local = ["--name", "Juniper Row", "--address", "18 Juniper Row", "--phone", "312 555 0142"];
+    const noCode = at("new", "clinic", "two.yaml", ...local, ...night, ...rest);
+    expect(noCode).toMatchObject({ code: 2, out: "" });
+    expect(noCode.err).toContain("312 555 0142 is not a phone number with its country code");
+    expect(noCode.err).not.toContain("--country");
     rmSync(bare, { recursive: true });
   });
 });

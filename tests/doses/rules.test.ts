@@ -231,7 +231,8 @@ describe("limits", () => {
     expect(values({ ...carprofen, dose: q("44 mg/kg") }, "dose-over-limit")).toEqual({
       medicine: "carprofen",
       given: "44 mg/kg",
-      limit: "2 mg/lb / 24 h",
+      limit: "2 mg/lb / 24 h (4.41 mg/kg)",
+      context: "tenfold",
       source: "21 CFR 520.304(c)(1) (copies 2023-05 and 2026-06)",
     });
   });

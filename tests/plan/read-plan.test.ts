@@ -113,6 +113,37 @@ describe("a plan that does not", () => {
     expect(seen("format: hearthsheet/1\ncare: [a, b\nowner: x\n")[0]).toMatch(/^yaml-syntax 3:/);
     expect(seen("a: 1\na: 2\n")).toContain("field-twice 2:1 [a]");
   });
+
+  const medicine = dogText.split("\n").findIndex((line) => line.includes("dose: ")) + 1;
+  const moved = (by: string) => {
+    const lines = dogText.split("\n");
+    const line = lines[medicine - 1] ?? "";
+    return lines.with(medicine - 1, by + line.trimStart()).join("\n");
+  };
+  it.each([
+    ["a tab", "\t", "tab", medicine],
+    ["a space too few", "   ", "column", medicine],
+    ["a space too many", "     ", "column", medicine],
+  ])("tells %s before a line once, and nothing that follows from it", (_, by, context, line) => {
+    const { problems } = read(moved(by));
+    expect(problems.map(({ code, at, values }) => [code, at.line, values])).toEqual([
+      ["yaml-indent", line, { context }],
+    ]);
+  });
+
+  it("tells wrong indents in two places as two, and a colon in words as what it is", () => {
+    const twice = "a:\n  b: 1\n   c: 2\nd: 3\ne:\n  f: 1\n   g: 2\nh: one: two\n";
+    expect(seen(twice).map((line) => line.replace(/ \[.*/, ""))).toEqual([
+      "yaml-indent 3:4",
+      "yaml-indent 7:4",
+      "yaml-syntax 8:4",
+    ]);
+  });
+
+  it("names opening hours that are none for what they are", () => {
+    const clinic = clinicText.replace(/monday: .*/, "monday: 8-6");
+    expect(seen(dogText, clinic).map((line) => line.replace(/ clinic.*\[/, " ["))).toEqual(["hours-unreadable [8-6]"]);
+  });
 });
 
 describe("any bytes at all", () => {

@@ -23,15 +23,19 @@ export function visitsShown({ course }: Facts): Problem[] {
   const { visits, trips, ends } = course;
   if (!ends) return [];
   const each = visits.slice(0, mostVisits).map(({ purposes, earliest, latest, certainty }) => {
-    const window = earliest === latest ? "day" : "window";
+    const onDay = earliest === latest;
+    const context = certainty === "possible" ? (onDay ? "possible-day" : "possible") : onDay ? "day" : "window";
     return problem("new-visit", at, {
       visit: purposes.map(({ kind }) => kind.replaceAll("-", " ")).join(", "),
       from: { day: earliest },
       to: { day: latest },
-      context: certainty === "possible" ? "possible" : window,
+      context,
     });
   });
-  const sum = { fewest: trips.fewest, most: trips.most, from: { day: ends.earliest }, to: { day: ends.latest } };
+  const counted = trips.fewest === trips.most;
+  const ending = ends.earliest === ends.latest;
+  const context = counted ? (ending ? "fixed" : "counted") : ending ? "ending" : "";
+  const sum = { ...trips, from: { day: ends.earliest }, to: { day: ends.latest }, context };
   return [...each, problem("new-visits", at, sum)];
 }
 

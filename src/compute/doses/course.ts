@@ -50,7 +50,7 @@ function checks(asked: Asked, form: Form, steps: Step[], row: MedicineRow | null
     return row ? limitProblems(row, { asked, form, step, days, last, clinicDoses, asNeeded, tapering }) : [];
   });
   const long = limits.some(({ code }) => code === "days-over-limit") ? [] : veryManyDays(asked, allDays);
-  return [...many, ...limits, ...long];
+  return [...limits, ...many, ...long];
 }
 
 const perDay = ({ giving, every }: Step) => giving.amount.div(every.hours);

@@ -62,7 +62,7 @@ function doubtful(
   if (unit !== "mL" && !isStep(new Exact(written.value), least))
     return [problem("give-not-measurable", at("dispense"), { ...values, step: `${plain(least)} ${unit}` })];
   const needs = { ...values, needed: `${plain(needed)} ${unit}` };
-  if (needed.gt(written.value)) return [problem("dispensed-too-little", at("dispense"), needs)];
+  if (needed.gt(written.value)) return [problem("dispensed-too-little", at("dispense"), { ...needs, context: "" })];
   if (needed.times(mostTimes(unit)).gt(written.value)) return [];
   return [problem("dispensed-too-much", at("dispense"), needs)];
 }

@@ -4,6 +4,7 @@ import { type Outcome, type Problem, problem } from "#problems/problem.js";
 import type { Amount, Medicine } from "../facts.js";
 import { Exact, percentFrom, plain, shown, told } from "./exact.js";
 import type { Form } from "./made-up.js";
+import { mostOf } from "./most-at-once.js";
 import { orderedAmount } from "./ordered.js";
 import { isStep, toStep } from "./round.js";
 import type { Body } from "./surface.js";
@@ -69,7 +70,23 @@ function fromDose(dose: Amount, form: Form, body: Body, { medicine, dose: at }: 
   const amount = toStep(asked.div(size), form.step);
   if (!amount.isZero()) return { value: { amount, asked, got: amount.times(size) }, problems: [] };
   const pieces = shown(asked.div(size));
-  return refused(problem("strength-too-strong", at, { medicine, amount: pieces, context: form.kind }));
+  const meant = byWeight(dose, form, body);
+  return refused(
+    meant
+      ? problem("per-kg-left-out", at, { medicine, given: told(dose), amount: `${pieces} ${form.unit}`, ...meant })
+      : problem("strength-too-strong", at, { medicine, amount: pieces, context: form.kind }),
+  );
+}
+
+/** A dose for the whole animal that nobody can give, and that would be a sensible one for each kilogram of it. */
+function byWeight({ value, unit }: Amount, form: Form, body: Body): { meant: string; would: string } | null {
+  if (unit.includes("/") || unit !== form.holds?.unit) return null;
+  const meant = { value, unit: `${unit}/kg` };
+  const asked = orderedAmount(meant, body).amount.div(form.holds.value);
+  const amount = toStep(asked, form.step);
+  const near = amount.minus(asked).abs().times(100).lte(asked.times(roundingPercent));
+  if (amount.isZero() || !near || amount.gt(mostOf(form, body.kg))) return null;
+  return { meant: told(meant), would: `${plain(amount)} ${form.unit}` };
 }
 
 function farOff(dose: Amount, { amount, asked, got }: Dosed, form: Form, { medicine, dose: at }: Where): Problem[] {

@@ -36,8 +36,16 @@ function reckoned(asked: Asked, row: MedicineRow | null): Reckoned & { dispense:
   const { value: course, problems } = courseOf(asked, row);
   if (!course) return { course, dispense: null, problems };
   const dispense = dispensed(asked, course.form, course.steps, course.most);
-  return { course, dispense: dispense.value, problems: [...problems, ...dispense.problems] };
+  const home = doubted(problems) ? dispense.problems.map(followsFromDose) : dispense.problems;
+  return { course, dispense: dispense.value, problems: [...problems, ...home] };
 }
+
+const doseCodes = new Set<Problem["code"]>(["dose-over-limit", "dose-unusual", "dose-unit-doubtful", "many-at-once"]);
+const doubted = (problems: readonly Problem[]) => problems.some(({ code }) => doseCodes.has(code));
+
+/** Nobody is told to hand out more of a dose that is doubted itself: it is told as what follows from it. */
+const followsFromDose = (one: Problem): Problem =>
+  one.code === "dispensed-too-little" ? { ...one, values: { ...one.values, context: "dose" } } : one;
 
 /** The same, and whether it ends when the plan says; its doses are laid out only if the plan does. */
 function withEnd(asked: Asked, row: MedicineRow | null): Reckoned {

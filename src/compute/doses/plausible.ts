@@ -3,21 +3,9 @@ import type { MedicineRow } from "#tables/medicines.js";
 import type { Asked } from "./asked.js";
 import { Exact, plain, told } from "./exact.js";
 import type { Form } from "./made-up.js";
+import { mostOf } from "./most-at-once.js";
 import type { Step } from "./steps.js";
 
-/** More than this at a time is more likely a slip of the strength or of the point; common practice, no source. */
-const mostAtOnce: Record<string, number> = {
-  tablet: 4,
-  capsule: 4,
-  drop: 8,
-  application: 2,
-  cm: 4,
-  in: 2,
-  spray: 6,
-  patch: 2,
-  unit: 60,
-};
-const mostMillilitresPerKg = 1;
 /** Syringes for the mouth have up to about 60 marks, and an amount below the third is measured badly; from memory. */
 const fewestMarks = 3;
 const mostMarks = 60;
@@ -26,7 +14,7 @@ export const mostDays = 30;
 
 /** An amount that nobody would put into an animal of this size at one time. */
 export function manyAtOnce(asked: Asked, form: Form, { giving, path, order }: Step): Problem[] {
-  const most = form.kind === "liquid" ? asked.kg.times(mostMillilitresPerKg) : new Exact(mostAtOnce[form.unit] ?? 1);
+  const most = mostOf(form, asked.kg);
   if (giving.amount.lte(most)) return [];
   const values = { medicine: asked.planned.name, given: told(giving.give), most: `${plain(most)} ${form.unit}` };
   return [problem("many-at-once", asked.at(...path, order.give ? "give" : "dose"), values)];

@@ -50,7 +50,7 @@ export const hours = scalar(
     description: "One or more stretches from-to, or closed",
     examples: ["08:00-18:00", "08:00-12:00, 14:00-18:00", "closed"],
   },
-  (text) => (text === "closed" ? [] : (readHours(text) ?? { fault: "time-unreadable", values: { given: text } })),
+  (text) => (text === "closed" ? [] : (readHours(text) ?? { fault: "hours-unreadable", values: { given: text } })),
 );
 
 /** "08:00-12:00, 14:00-18:00" as stretches that follow each other; null where it is something else. */

@@ -17,15 +17,24 @@ export type Dosing = {
   tapering: boolean;
 };
 
-/** A rule in words the clinician can look up: "6.25 mg/lb every 12 h". */
-export function ruleText({ dose, ceiling, every }: Regimen, bound: "least" | "most"): string {
+/** The end of a rule as it is for this animal and interval, in the unit of its dose. */
+type Here = { unit: string; value: string; hours: number };
+
+/**
+ * A rule in words the clinician can look up, and what it comes to where the dose is in another unit: "6.25 mg/lb / 12 h",
+ * "6.25 mg/lb / 12 h (13.78 mg/kg)", "3 mg/kg/day (1.5 mg/kg / 12 h)".
+ */
+export function ruleText({ dose, ceiling, every }: Regimen, bound: "least" | "most", here: Here | null): string {
   const value = dose[bound] ?? (bound === "most" ? ceiling?.most : null) ?? "?";
-  const day = dose.per === "day" ? "/day" : "";
+  const byDay = dose.per === "day";
   const hours =
-    every === null || dose.per === "day"
+    every === null || byDay
       ? ""
       : every.least === every.most
         ? ` / ${every.least} h`
         : ` / ${every.least}-${every.most} h`;
-  return `${value} ${dose.unit}${day}${hours}`;
+  const rule = `${value} ${dose.unit}${byDay ? "/day" : ""}${hours}`;
+  if (!here) return rule;
+  if (byDay && here.hours !== 24) return `${rule} (${here.value} / ${here.hours} h)`;
+  return here.unit === dose.unit ? rule : `${rule} (${here.value})`;
 }
