@@ -2,6 +2,9 @@ import { distance } from "fastest-levenshtein";
 import type { MedicineRow } from "#tables/medicines.js";
 import { namedIn, simple } from "./find.js";
 
+/** More words than any name has, by one for a space in the wrong place. */
+const mostWords = 7;
+
 type Likeness = { row: MedicineRow; name: string; far: number };
 
 /**
@@ -14,7 +17,7 @@ export function misspelt(text: string, table: readonly MedicineRow[]): string[] 
   const known = coveredBy(words, found);
   const parts = words.flatMap((_, start) =>
     words
-      .slice(start)
+      .slice(start, start + mostWords)
       .map((_, more) => words.slice(start, start + more + 1))
       .filter((part) => part.some((_, i) => !known[start + i])),
   );
