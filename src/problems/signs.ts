@@ -18,7 +18,7 @@ export const signKinds = {
   "side-twice": stop<{ given: string }>(),
   "side-not-for-site": stop<{ site: string }>(),
   "bandage-missing": stop<{ topic: string; known: readonly string[] }>(),
-  "bandage-not-for-topic": stop<{ topic: string }>(),
+  "bandage-not-for-topic": stop<{ topic: string; known: readonly string[] }>(),
   "bandage-unknown": stop<Unknown>(),
   "bandage-not-for-site": ask<{ bandage: string; site: string }>(),
   "course-missing": note<{ topic: string; usual: string }>(),

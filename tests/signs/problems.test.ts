@@ -50,6 +50,9 @@ describe("care that cannot be understood is told where it stands", () => {
     });
     expect(first("topic: bite-wound, site: back, bandage: tie-ovr")?.values).toMatchObject({ near: ["tie-over"] });
     expect(first("topic: bite-wound, site: zzzzzzzz")?.values).toMatchObject({ near: [] });
+    const bandaged = first("topic: abscess-home-care, site: back, bandage: tie-over")?.values as { known: string[] };
+    expect(bandaged.known).toContain("open-wound-clinic-bandage");
+    expect(bandaged.known).not.toContain("abscess-home-care");
   });
 
   it("reads names however they are spaced", () => {

@@ -61,11 +61,18 @@ function checkSite({ id, site }: Topic, care: PlannedCare, atTopic: Place, atSit
   return [];
 }
 
-function checkBandage(topic: Topic, care: PlannedCare, at: SettledCare["at"], { bandages }: CareTables): Problem[] {
+const bandaged = (topics: readonly Topic[]) => topics.flatMap(({ id, bandage }) => (bandage === "none" ? [] : id));
+
+function checkBandage(
+  topic: Topic,
+  care: PlannedCare,
+  at: SettledCare["at"],
+  { bandages, topics }: CareTables,
+): Problem[] {
   if (topic.bandage === "needed" && care.bandage === undefined)
     return [problem("bandage-missing", at.topic, { topic: topic.id, known: bandages.map(({ id }) => id) })];
   if (topic.bandage === "none" && care.bandage !== undefined)
-    return [problem("bandage-not-for-topic", at.bandage, { topic: topic.id })];
+    return [problem("bandage-not-for-topic", at.bandage, { topic: topic.id, known: bandaged(topics) })];
   return [];
 }
 
