@@ -30,7 +30,7 @@ describe("what is written goes home", () => {
 describe("too little of it", () => {
   test("is told with how much is needed", () => {
     expect(told("dispensed-too-little", { ...tablets, dispense: q("13.5 tablets") })).toEqual([
-      { at: "0/dispense", medicine: "x", given: "13.5 tablet", needed: "14 tablet" },
+      { at: "0/dispense", medicine: "x", given: "13.5 tablet", needed: "14 tablet", context: "" },
     ]);
   });
 });

@@ -77,10 +77,17 @@ describe("what cannot be given is told where it is written", () => {
     ]);
   });
 
-  // 12 mg of tablets of 100 mg are 0.12 tablets, nearer to none than to half of one.
+  // 20 mg of tablets of 100 mg are 0.2 tablets, nearer to none than to half of one; 20 mg/kg of 24.6 kg would be 5, and nobody gives 5.
   test("too strong, with how little of it would be given", () => {
-    expect(told("strength-too-strong", { ...tablet, dose: q("12 mg") })).toEqual([
-      { at: "0/dose", medicine: "x", amount: "0.12", context: "tablet" },
+    expect(told("strength-too-strong", { ...tablet, dose: q("20 mg") })).toEqual([
+      { at: "0/dose", medicine: "x", amount: "0.2", context: "tablet" },
+    ]);
+  });
+
+  // 12 mg are 0.12 tablets; 12 mg/kg of 24.6 kg are 295.2 mg, 3 tablets to the nearest half.
+  test("for the whole animal what makes sense for each kilogram of it", () => {
+    expect(told("per-kg-left-out", { ...tablet, dose: q("12 mg") })).toEqual([
+      { at: "0/dose", medicine: "x", given: "12 mg", amount: "0.12 tablet", meant: "12 mg/kg", would: "3 tablet" },
     ]);
   });
 });
