@@ -8,6 +8,9 @@ const few = process.env["HEARTHSHEET_MUTANT_TESTS"]?.split(" ");
 export default mergeConfig(
   { ...usual, test: { ...usual.test, globalSetup: [], include: [] } },
   defineConfig({
-    test: { include: few ?? ["tests/doses/**/*.test.ts", "tests/costs/**/*.test.ts", "tests/visits/**/*.test.ts"] },
+    test: {
+      isolate: false,
+      include: few ?? ["tests/doses/**/*.test.ts", "tests/costs/**/*.test.ts", "tests/visits/**/*.test.ts"],
+    },
   }),
 );
