@@ -56,12 +56,12 @@ export function datesOf(tag: string) {
 
 type Part = Pick<Intl.DateTimeFormatPart, "type" | "value">;
 
-/** Formatted parts as one text. fast: whether the spaces in a part break over no line, from the types of the parts beside it. */
-const joined = (parts: readonly Part[], fast: (part: Part, beside: (string | undefined)[]) => boolean): string =>
+/** Formatted parts as one text. whole: whether no space in a part is a break, from the types of the parts beside it. */
+const joined = (parts: readonly Part[], whole: (part: Part, beside: (string | undefined)[]) => boolean): string =>
   parts
     .map((part, i) => {
       const plain = plainSpaces(part.value);
-      return fast(part, [parts[i - 1]?.type, parts[i + 1]?.type]) ? plain.replaceAll(" ", "\u00a0") : plain;
+      return whole(part, [parts[i - 1]?.type, parts[i + 1]?.type]) ? plain.replaceAll(" ", "\u00a0") : plain;
     })
     .join("");
 

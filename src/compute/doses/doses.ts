@@ -1,16 +1,15 @@
 import type { Plan } from "#plan/plan.js";
-import { type Place, placeOf } from "#problems/place.js";
-import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
-import type { MedicineRow, Medicines } from "#tables/medicines.js";
+import { type Outcome, problem, stops } from "#problems/problem.js";
+import type { Medicines } from "#tables/medicines.js";
 import type { Chart, Medicine } from "../facts.js";
 import { allergyProblems } from "./allergies.js";
 import { type Asked, askedOf } from "./asked.js";
 import { chartOf } from "./chart.js";
+import { doubtfulNames } from "./doubtful-names.js";
 import { namedIn } from "./find.js";
 import { labelLacks } from "./label.js";
 import { isOver, leftOf } from "./left.js";
 import { medicineOf } from "./medicine.js";
-import { misspelt } from "./misspelt.js";
 import { withoutNeedless } from "./needless.js";
 import { mayHoldPoison, neverGiven } from "./never.js";
 import { pairProblems } from "./pairs.js";
@@ -34,7 +33,7 @@ export function computeDoses(
   const strangers = named.filter(({ rows }) => rows.length === 0).map(({ asked }) => asked);
   const doubtful = doubtfulNames(plan, table);
   const unknown = strangers
-    .filter(({ planned }) => !doubtful.some(({ values }) => values.medicine === planned.name))
+    .filter(({ planned }) => !doubtful.some(({ name }) => name === planned.name))
     .map(({ planned, at }) => problem("medicine-unknown", at("name"), { given: planned.name }));
   const problems = [
     ...named.flatMap(({ asked, rows }) => [
@@ -43,7 +42,7 @@ export function computeDoses(
       ...allergyProblems(plan, asked, rows, table),
     ]),
     ...pairProblems(plan, named, table),
-    ...doubtful,
+    ...doubtful.map((one) => one.problem),
     ...unknown,
     ...labelLacks(
       plan,
@@ -59,19 +58,4 @@ export function computeDoses(
     named.flatMap(({ rows }) => rows),
   );
   return { value: whole ? { medicines, chart: chartOf(medicines.flatMap(({ doses }) => doses)) } : null, problems };
-}
-
-type Doubtful = Extract<Problem, { code: "medicine-misspelt" }>;
-
-/** Medicines given, taken or not borne that go by a name much like one the table knows: a slip would lose all that is known of it. */
-function doubtfulNames({ medicines, patient, places }: Plan, table: readonly MedicineRow[]): Doubtful[] {
-  const asked = (medicine: string, at: Place) => {
-    const near = misspelt(medicine, table);
-    return near.length > 0 ? [problem("medicine-misspelt", at, { medicine, near }) as Doubtful] : [];
-  };
-  return [
-    ...medicines.flatMap(({ name }, i) => asked(name, placeOf(places, "medicines", i, "name"))),
-    ...patient.takes.flatMap((text, i) => asked(text, placeOf(places, "patient", "takes", i))),
-    ...patient.allergies.flatMap((text, i) => asked(text, placeOf(places, "patient", "allergies", i))),
-  ];
 }

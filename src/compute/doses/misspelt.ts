@@ -2,9 +2,6 @@ import { distance } from "fastest-levenshtein";
 import type { MedicineRow } from "#tables/medicines.js";
 import { namedIn, simple } from "./find.js";
 
-/** More words than any name has, by one for a space in the wrong place. */
-const mostWords = 7;
-
 type Likeness = { row: MedicineRow; name: string; far: number };
 
 /**
@@ -15,6 +12,8 @@ export function misspelt(text: string, table: readonly MedicineRow[]): string[] 
   const words = simple(text).split(" ");
   const found = namedIn(text, table);
   const known = coveredBy(words, found);
+  // A space in the wrong place makes one word more.
+  const mostWords = 1 + Math.max(...table.flatMap(({ names }) => names.map((name) => name.split(" ").length)));
   const parts = words.flatMap((_, start) =>
     words
       .slice(start, start + mostWords)
