@@ -7,6 +7,10 @@ test("what a terminal would obey is shown, not obeyed", () => {
 
 test("words kept to themselves stay so, and nothing else that turns the writing", () => {
   expect(printable("الأمر \u2068hearthsheet send\u2069")).toBe("الأمر \u2068hearthsheet send\u2069");
+  expect(printable("الأمر \u2066hearthsheet send\u2069")).toBe("الأمر \u2066hearthsheet send\u2069");
+  expect(printable("\u2066hearthsheet \u2066(1\u202e)\u2069\u2069")).toBe(
+    "\u2066hearthsheet \u2066(1\ufffd)\u2069\u2069",
+  );
   expect(printable("\u2068a\u202eb\u2069 \u2068c")).toBe("\u2068a\ufffdb\u2069 \ufffdc");
   expect(printable("\u2067a\u2069")).toBe("\ufffda\ufffd");
 });
