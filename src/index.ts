@@ -19,6 +19,7 @@ import { guardTranslation } from "#locale/guards/guards.js";
 import { languageName } from "#locale/language-name.js";
 import { type Locales, openLocales } from "#locale/locales.js";
 import { matchLanguage } from "#locale/match.js";
+import { medicineNames } from "#locale/medicine-names.js";
 import { overrideTexts } from "#locale/override.js";
 import { withClinicReview } from "#locale/status/clinic-review.js";
 import type { ClinicReview } from "#locale/status/kinds.js";
@@ -30,6 +31,7 @@ import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, type Problem, problem } from "#problems/problem.js";
 import { type Reading, readPage } from "#reading/reading.js";
+import { alsoCalled } from "#tables/also-called.js";
 import { alwaysSaid } from "#tables/always-said.js";
 import { type Choices, choicesOf } from "#tables/choices.js";
 import { openTables, type Tables } from "#tables/tables.js";
@@ -109,8 +111,15 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
     pdf: fontNames.pdf.flatMap((name) => family(`pdf-${name}`, "ttf")),
     web: fontNames.web.flatMap((name) => family(`web-${name}`, "woff2")),
   };
+  const medicines = alsoCalled(tables.value.medicines, medicineNames(locales.value));
   return {
-    value: { tables: tables.value, templates: templates.value, locales: locales.value, fonts, overrides: [] },
+    value: {
+      tables: { ...tables.value, medicines },
+      templates: templates.value,
+      locales: locales.value,
+      fonts,
+      overrides: [],
+    },
     problems,
   };
 }

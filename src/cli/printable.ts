@@ -5,8 +5,10 @@ const plain = "[^\\u2066-\\u2069]*";
 const isolate = `([\\u2066\\u2068])(${plain}(?:[\\u2066\\u2068]${plain}\\u2069${plain})*)\\u2069`;
 const isolatedOrObeyed = new RegExp(`${isolate}|${obeyed.source}`, "gu");
 
-/** Text from a file or a name, safe to print on one line of a terminal. */
+/** Text from a file or a name, safe to print on one line of a terminal, which keeps no words together: they are to be searched and copied. */
 export const printable = (text: string): string =>
-  text.replace(isolatedOrObeyed, (_, opening?: string, inner = "") =>
-    opening === undefined ? "\ufffd" : `${opening}${printable(inner)}\u2069`,
-  );
+  text
+    .replaceAll("\u00a0", " ")
+    .replace(isolatedOrObeyed, (_, opening?: string, inner = "") =>
+      opening === undefined ? "\ufffd" : `${opening}${printable(inner)}\u2069`,
+    );

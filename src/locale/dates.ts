@@ -20,7 +20,7 @@ export function datesOf(tag: string) {
   const monthAndYear = style({ month: "long", year: "numeric" });
   const hourMinute = style({ hour: "numeric", minute: "2-digit" });
   const weekdayStyles = { long: style({ weekday: "long" }), short: style({ weekday: "short" }) };
-  const written = (format: Intl.DateTimeFormat, at: Date) => clockWhole(format.formatToParts(at));
+  const written = (format: Intl.DateTimeFormat, at: Date) => unbroken(format.formatToParts(at));
 
   return {
     /** "Tuesday, March 3" */
@@ -29,10 +29,8 @@ export function datesOf(tag: string) {
     dateTime: (local: string) => written(weekdayDayTime, instant(local)),
     /** "March 3, 2026" */
     wholeDay: (day: string) => written(wholeDay, instant(day)),
-    /** "Tue, Mar 3" */
+    /** "Tue, Mar 3": in a narrow column it breaks between the day of the week and the date. */
     shortDay: (day: string) => written(shortWeekdayAndDay, instant(day)),
-    /** The same for a narrow column: it breaks between the day of the week and the date, and nowhere else. */
-    dayInTwo: (day: string) => inTwo(shortWeekdayAndDay.formatToParts(instant(day))),
     /** "March 3" */
     monthDay: (day: string) => written(monthAndDay, instant(day)),
     /** "Mar 3" */
@@ -44,7 +42,7 @@ export function datesOf(tag: string) {
     /** "9:30 AM" */
     time: (clock: string) => written(hourMinute, onDay(clock)),
     /** "8:00 AM – 6:00 PM" */
-    timeRange: (open: string, close: string) => clockWhole(hourMinute.formatRangeToParts(onDay(open), onDay(close))),
+    timeRange: (open: string, close: string) => unbroken(hourMinute.formatRangeToParts(onDay(open), onDay(close))),
     /** 1 Monday - 7 Sunday. */
     weekday: (number: number, length: "long" | "short") => written(weekdayStyles[length], weekdayInstant(number)),
     /** The same for a narrow column: "Mon". Arabic has no short names; there it is the long one without its article. */
@@ -54,24 +52,21 @@ export function datesOf(tag: string) {
   };
 }
 
-type Part = Pick<Intl.DateTimeFormatPart, "type" | "value">;
+/** What is read as one, and not broken: "9:30 AM", "March 3", and what is one part by itself ("thứ Hai"). */
+const wholes: Intl.DateTimeFormatPartTypes[][] = [
+  ["minute", "dayPeriod"],
+  ["month", "day"],
+];
 
-/** Formatted parts as one text. whole: whether no space in a part is a break, from the types of the parts beside it. */
-const joined = (parts: readonly Part[], whole: (part: Part, beside: (string | undefined)[]) => boolean): string =>
+const unbroken = (parts: readonly Pick<Intl.DateTimeFormatPart, "type" | "value">[]): string =>
   parts
-    .map((part, i) => {
-      const plain = plainSpaces(part.value);
-      return whole(part, [parts[i - 1]?.type, parts[i + 1]?.type]) ? plain.replaceAll(" ", "\u00a0") : plain;
+    .map(({ type, value }, i) => {
+      const beside = [parts[i - 1]?.type, parts[i + 1]?.type];
+      const whole = type !== "literal" || wholes.some((pair) => pair.every((one) => beside.includes(one)));
+      const plain = plainSpaces(value);
+      return whole ? plain.replaceAll(" ", "\u00a0") : plain;
     })
     .join("");
-
-/** "9:30" and "AM" are one; two times of a range are not. */
-const clockWhole = (parts: readonly Part[]): string =>
-  joined(parts, ({ value }, beside) => value.trim() === "" && beside.includes("dayPeriod"));
-
-/** Only what stands between the day of the week and the date keeps its space. */
-const inTwo = (parts: readonly Part[]): string =>
-  joined(parts, ({ type }, beside) => !(type === "literal" && beside.includes("weekday")));
 
 /** Node 20 has weekInfo as a property, later ones as a method; the library types know neither. */
 function firstDayOfWeek(tag: string): number {

@@ -116,9 +116,9 @@ describe("the code for a phone's camera", () => {
     expect(figure?.labels.map(({ text }) => text)).toEqual([
       "Scan this with your phone.",
       "It saves your next visit:",
-      "Tue, Mar 3, 9:30\u00a0AM",
+      "Tue, Mar\u00a03, 9:30\u00a0AM",
     ]);
-    expect(figure?.alt).toContain("Tuesday, March 3 at 9:30\u00a0AM");
+    expect(figure?.alt).toContain("Tuesday, March\u00a03 at 9:30\u00a0AM");
     const [, , , later = null] = dog.course.visits;
     const unbooked = composed({ ...dog, next: { ...dog.next, visit: later } }, "en").value as Handout;
     expect(JSON.stringify(unbooked.sections)).not.toContain("visit-code");

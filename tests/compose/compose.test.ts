@@ -116,7 +116,7 @@ describe("languages", () => {
   it("a regional tag uses its language's words and its own formats", () => {
     const handout = made(dog, "es-ES");
     expect(handout.language).toBe("es");
-    expect(wordsIn(handout, "next")[0]).toBe("Próxima medicina: martes, 3 de marzo, 8:00");
+    expect(wordsIn(handout, "next")[0]).toBe("Próxima medicina: martes, 3\u00a0de\u00a0marzo, 8:00");
   });
 
   it("a language nobody put into words is answered in English, and page and problems say so", () => {
@@ -154,7 +154,7 @@ describe("languages", () => {
     const { value } = composed({ ...dog, country: "GB" }, "en");
     expect(value?.language).toBe("en-GB");
     expect(wordsOf(value?.subtitle ?? [])).toMatch(/^Dog · neutered female/);
-    expect(value?.running.date).toBe("2 March 2026");
+    expect(value?.running.date).toBe("2\u00a0March 2026");
     expect(value?.translationNotice).toEqual([]);
   });
 

@@ -81,7 +81,7 @@ it("the strip is told in words, day by day", () => {
   const { alt } = strip ?? expect.fail();
   const dayOf = (words: string) => iso(new Date(`${words} 2026`));
   const told = [...alt.matchAll(/: ([^.]+)[.]/g)].map(([, list = ""]) =>
-    [...list.matchAll(/([A-Z][a-z]+ \d+)(?: to ([A-Z][a-z]+ \d+))?/g)].flatMap(([, from = "", to = from]) =>
+    [...list.matchAll(/([A-Z][a-z]+\u00a0\d+)(?: to ([A-Z][a-z]+\u00a0\d+))?/g)].flatMap(([, from = "", to = from]) =>
       days.filter((day) => dayOf(from) <= day && day <= dayOf(to)),
     ),
   );

@@ -11,18 +11,22 @@ const tags = locales.tags.flatMap((tag) => [tag, ...["US", "GB"].map((country) =
 const voices = tags.map((one) => (typeof one === "string" ? speak(locales, one) : speak(locales, ...one)));
 
 const at = new Date(Date.UTC(2026, 2, 3, 9, 30));
+/** Where any space may break: CLDR tells the words, and not where they stay together. */
+const broken = (words: string) => words.replaceAll("\u00a0", " ");
 const bare = (text: string) => text.replace(/[\u2066-\u2069]/g, "");
 
 describe.each(voices.map((voice) => [voice.region, voice] as const))("%s, by Intl", (region, voice) => {
   const date = (options: Intl.DateTimeFormatOptions) =>
-    plainSpaces(new Intl.DateTimeFormat(region, { timeZone: "UTC", calendar: "gregory", ...options }).format(at));
+    broken(
+      plainSpaces(new Intl.DateTimeFormat(region, { timeZone: "UTC", calendar: "gregory", ...options }).format(at)),
+    );
 
   it("days, times and months", () => {
-    expect(voice.day("2026-03-03")).toBe(date({ weekday: "long", month: "long", day: "numeric" }));
-    expect(voice.wholeDay("2026-03-03")).toBe(date({ dateStyle: "long" }));
-    expect(voice.time("09:30").replaceAll("\u00a0", " ")).toBe(date({ hour: "numeric", minute: "2-digit" }));
-    expect(voice.month("2026-03")).toBe(date({ month: "long", year: "numeric" }));
-    expect([1, 2, 3, 4, 5, 6, 7].map((day) => voice.weekday(day, "short"))).toEqual(
+    expect(broken(voice.day("2026-03-03"))).toBe(date({ weekday: "long", month: "long", day: "numeric" }));
+    expect(broken(voice.wholeDay("2026-03-03"))).toBe(date({ dateStyle: "long" }));
+    expect(broken(voice.time("09:30"))).toBe(date({ hour: "numeric", minute: "2-digit" }));
+    expect(broken(voice.month("2026-03"))).toBe(date({ month: "long", year: "numeric" }));
+    expect([1, 2, 3, 4, 5, 6, 7].map((day) => broken(voice.weekday(day, "short")))).toEqual(
       [2, 3, 4, 5, 6, 7, 8].map((day) =>
         new Intl.DateTimeFormat(region, { timeZone: "UTC", weekday: "short" }).format(new Date(Date.UTC(2026, 2, day))),
       ),

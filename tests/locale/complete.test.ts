@@ -53,7 +53,7 @@ it("days, money and lists in a problem are put into words", () => {
     },
     speak(locales, "en", "US"),
   );
-  expect(told.what).toContain("March 2, 2026");
+  expect(told.what).toContain("March\u00a02, 2026");
   const near = { code: "field-unknown", severity: "stop", at } as const;
   const hint = (names: string[]) =>
     tellProblem({ ...near, values: { field: "wieght", near: names, known: ["weight", "name"] } }, speak(locales, "en"))

@@ -25,7 +25,7 @@ function tableOf(page: Page, days: readonly Day[]): Block {
     caption: [text(first === last ? words("caption-day", { day: first }) : words("caption", { first, last }))],
     head: [
       start(text(words("head"))),
-      ...days.map((day) => center({ kind: "when", iso: day, text: voice.dayInTwo(day), from })),
+      ...days.map((day) => center({ kind: "when", iso: day, text: voice.shortDay(day), from })),
     ],
     rows: view.log.rows.map(({ id, write }) => {
       const question = words(`row.${id}`);

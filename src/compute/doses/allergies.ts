@@ -1,8 +1,9 @@
 import type { Plan } from "#plan/plan.js";
 import { type Problem, problem } from "#problems/problem.js";
 import type { MedicineRow } from "#tables/medicines.js";
+import { simple } from "#tables/simple.js";
 import type { Asked } from "./asked.js";
-import { namedIn, simple } from "./find.js";
+import { namedIn } from "./find.js";
 
 /** An allergy to a medicine holds for all of its groups, and an allergy to a group for all that are in it. */
 export function allergyProblems(

@@ -1,9 +1,9 @@
 import { differenceInMonths, lastDayOfMonth, lastDayOfYear, parseISO } from "date-fns";
 import type { Plan, PlannedMedicine } from "#plan/plan.js";
 import { type Place, placeOf } from "#problems/place.js";
+import { simple } from "#tables/simple.js";
 import type { LocalTime, Species } from "../facts.js";
 import { type Exact, kilograms } from "./exact.js";
-import { simple } from "./find.js";
 import { type Household, usualHousehold } from "./slots.js";
 
 /** One medicine of a plan, with what of the plan bears on it. at: where one of its fields was written, or it as a whole. */

@@ -1,13 +1,5 @@
 import type { MedicineRow } from "#tables/medicines.js";
-
-/** Lower case, without accents, words parted by one space: "Co-Amoxiclav 500" is "co amoxiclav 500". */
-export const simple = (text: string): string =>
-  text
-    .normalize("NFD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, " ")
-    .trim();
+import { simple } from "#tables/simple.js";
 
 /**
  * The medicines named in a piece of text, the one with the longest name first. A name inside a longer one is not meant:

@@ -1,6 +1,7 @@
 import { distance } from "fastest-levenshtein";
 import type { MedicineRow } from "#tables/medicines.js";
-import { namedIn, simple } from "./find.js";
+import { simple } from "#tables/simple.js";
+import { namedIn } from "./find.js";
 
 type Likeness = { row: MedicineRow; name: string; far: number };
 
