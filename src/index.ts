@@ -31,7 +31,6 @@ import type { Edit, Plan, VisitEntry } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, type Problem, problem } from "#problems/problem.js";
 import { type Reading, readPage } from "#reading/reading.js";
-import { alsoCalled } from "#tables/also-called.js";
 import { alwaysSaid } from "#tables/always-said.js";
 import { type Choices, choicesOf } from "#tables/choices.js";
 import { openTables, type Tables } from "#tables/tables.js";
@@ -96,8 +95,8 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
         .filter(([path]) => path.startsWith(folder))
         .map(([path, bytes]) => [path, decoder.decode(bytes)]),
     );
-  const tables = openTables(texts("shared/"));
   const locales = openLocales(texts("locales/"));
+  const tables = openTables(texts("shared/"), locales.value ? medicineNames(locales.value) : []);
   const problems = [...tables.problems, ...locales.problems];
   if (!tables.value || !locales.value) return { value: null, problems };
   const templates = openTemplates(texts("templates/"), locales.value);
@@ -111,10 +110,9 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
     pdf: fontNames.pdf.flatMap((name) => family(`pdf-${name}`, "ttf")),
     web: fontNames.web.flatMap((name) => family(`web-${name}`, "woff2")),
   };
-  const medicines = alsoCalled(tables.value.medicines, medicineNames(locales.value));
   return {
     value: {
-      tables: { ...tables.value, medicines },
+      tables: tables.value,
       templates: templates.value,
       locales: locales.value,
       fonts,

@@ -482,6 +482,7 @@ export const viewShapes = {
         write: {
           "=": ["tick", "number"],
         },
+        since: "Day",
       },
     ],
   },

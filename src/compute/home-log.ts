@@ -19,13 +19,18 @@ type Said = {
 export function homeLog(said: Said, rows: readonly LogRow[]): HomeLog {
   const ids = new Set(said.statements.map(({ id }) => id));
   const has = { medicines: said.medicines.some(({ doses }) => doses.length > 0), collar: said.collar !== null };
+  const days = daysOf(said);
+  const [today, tomorrow] = days;
   return {
-    days: daysOf(said),
+    days,
     rows: rows
       .filter(({ for: any }) => !any || any.some((id) => ids.has(id)))
       .filter(({ unless }) => !unless?.some((id) => ids.has(id)))
       .filter(({ needs }) => !needs || has[needs])
-      .map(({ id, write }) => ({ id, write })),
+      .flatMap(({ id, write, compares }) => {
+        const since = compares ? tomorrow : today;
+        return since ? { id, write, since } : [];
+      }),
   };
 }
 

@@ -17,6 +17,8 @@ export const animalSchema = z.strictObject({
   breed: oneOf,
   /** Words of a medicine the animal takes, in lower case. */
   takes: oneOf,
+  /** A group of shared/medicines.json: one of its medicines is given or taken. Read, its names stand in takes. */
+  given: slug.optional(),
   /** Younger than, or at least as old as, this many months on the day of discharge. */
   youngerThan: z.int().min(1).optional(),
   atLeast: z.int().min(1).optional(),

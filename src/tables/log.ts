@@ -11,6 +11,8 @@ export const logRowSchema = z.strictObject({
   unless: z.array(statementId).min(1).optional(),
   /** A box to tick when it went well, or room for a number. */
   write: z.enum(["tick", "number"]),
+  /** Compared with the day before: not asked on the day of discharge. */
+  compares: z.literal(true).optional(),
   source,
 });
 

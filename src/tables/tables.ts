@@ -1,4 +1,5 @@
 import type { Outcome } from "#problems/problem.js";
+import { alsoCalled, withNamesGiven } from "./also-called.js";
 import { type CashRounding, readCash } from "./cash.js";
 import { type GlossaryRow, readGlossary } from "./glossary.js";
 import { type Medicines, readMedicines } from "./medicines.js";
@@ -17,10 +18,15 @@ export type Tables = {
   glossary: GlossaryRow[];
 };
 
-/** files: the text of each file by its path, "shared/visits.json". */
-export function openTables(files: Record<string, string>): Outcome<Tables> {
+/**
+ * files: the text of each file by its path, "shared/visits.json". names: what each language calls medicines, by their ids.
+ */
+export function openTables(
+  files: Record<string, string>,
+  names: readonly Record<string, string>[] = [],
+): Outcome<Tables> {
   const text = (path: string) => [files[path] ?? "", path] as const;
-  return together({
+  const { value, problems } = together({
     visits: readVisitKinds(...text("shared/visits.json")),
     medicines: readMedicines(...text("shared/medicines.json")),
     care: readCare(files),
@@ -28,4 +34,8 @@ export function openTables(files: Record<string, string>): Outcome<Tables> {
     glossary: readGlossary(...text("shared/glossary.json")),
     reading: readReading(...text("shared/reading.json")),
   });
+  if (!value) return { value, problems };
+  const medicines = alsoCalled(value.medicines, names);
+  const care = { ...value.care, animals: withNamesGiven(value.care.animals, medicines) };
+  return { value: { ...value, medicines, care }, problems };
 }

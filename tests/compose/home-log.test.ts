@@ -1,6 +1,8 @@
 import { expect, it } from "vitest";
-import type { Facts } from "#compute/facts.js";
+import type { Facts, Statement } from "#compute/facts.js";
+import { homeLog } from "#compute/home-log.js";
 import { blocksIn } from "#handout/walk.js";
+import { tables } from "../signs/help.js";
 import { dog } from "./fixture.js";
 import { composed } from "./shipped.js";
 
@@ -32,3 +34,22 @@ it.each([
 
 it("a date in a narrow head is never broken", () =>
   expect(columns(2)).toEqual([["2026-03-02 Mon, Mar\u00a02", "2026-03-03 Tue, Mar\u00a03"]]));
+
+it("what is compared with the day before is not asked on the day of discharge", () => {
+  const said = ["normal.swelling-down", "normal.pus-few-days"].map((id) => ({ ...dog.normal[0], id }) as Statement);
+  const { days, rows } = homeLog({ ...dog, statements: said }, tables.log);
+  const [first, second] = days;
+  const since = Object.fromEntries(rows.map((row) => [row.id, row.since]));
+  expect(since).toMatchObject({ ate: first, lively: first, swelling: second, fluid: second });
+
+  const facts: Facts = { ...dog, log: { days, rows } };
+  const section = composed(facts, "en").value?.sections.filter(({ id }) => id === "log") ?? [];
+  const [table] = [...blocksIn({ sections: section })].filter((block) => block.kind === "table");
+  const row = (question: string) =>
+    table?.rows
+      .find(([head]) => JSON.stringify(head).includes(question))
+      ?.slice(1, 3)
+      .map(({ inlines }) => inlines.map(({ kind }) => kind));
+  expect(row("Less swelling")).toEqual([["text"], ["tick"]]);
+  expect(row("Ate as usual")).toEqual([["tick"], ["tick"]]);
+});

@@ -3,7 +3,7 @@ import { computeCare } from "#compute/signs/care.js";
 import { readPlan } from "#plan/read-plan.js";
 import { placeText } from "#problems/place.js";
 import type { Problem } from "#problems/problem.js";
-import { readCare } from "#tables/topics.js";
+import { openTables } from "#tables/tables.js";
 
 const jsonUnder = (folder: string) =>
   readdirSync(folder, { recursive: true, encoding: "utf8" })
@@ -13,9 +13,9 @@ const jsonUnder = (folder: string) =>
 /** The files of shared/, by path. */
 export const files = Object.fromEntries(jsonUnder("shared").map((path) => [path, readFileSync(path, "utf8")]));
 
-const read = readCare(files);
+const read = openTables(files);
 if (!read.value) throw new Error(JSON.stringify(read.problems));
-export const tables = read.value;
+export const tables = read.value.care;
 
 const clinic = readFileSync("examples/clinic.yaml", "utf8");
 const prices = readFileSync("examples/prices.yaml");

@@ -4,6 +4,7 @@ import { nearest } from "#problems/near.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, type Problem, problem } from "#problems/problem.js";
 import type { Animal } from "#tables/animals.js";
+import { simple } from "#tables/simple.js";
 import { named } from "./named.js";
 import { sexOf } from "./sex-of.js";
 
@@ -44,4 +45,4 @@ function followsFrom(
 }
 
 const mentions = (wanted: readonly string[] = [], texts: readonly string[]) =>
-  wanted.some((word) => texts.some((text) => text.toLowerCase().includes(word)));
+  wanted.some((word) => texts.some((text) => simple(text).includes(word)));
