@@ -227,6 +227,15 @@ describe("limits", () => {
     ],
   ])("%s", (code, medicine, setting) => expect(codes([medicine], setting)).toContain(code));
 
+  // 21 CFR 520.88g and h: 62.5 mg a cat, which is 14.53 mg/kg of one of 4.3 kg; 14 mg/kg is 60.2 mg, or one tablet of 62.5.
+  test("an order just under the lowest dose is not asked about where it is rounded up to that dose", () => {
+    const order = { name: clav.name, dose: q("14 mg/kg") };
+    const kitten = { ...cat, weight: q("4.3 kg") };
+    expect(codes([{ ...order, tablet: q("62.5 mg") }], kitten)).not.toContain("dose-under-limit");
+    expect(codes([{ ...order, tablet: q("62.5 mg"), dose: q("12 mg/kg") }], kitten)).not.toEqual([]);
+    expect(codes([{ ...order, liquid: { value: "12.5", unit: "mg/mL" } }], kitten)).toContain("dose-under-limit");
+  });
+
   test("names the rule and its source", () => {
     expect(values({ ...carprofen, dose: q("44 mg/kg") }, "dose-over-limit")).toEqual({
       medicine: "carprofen",

@@ -42,7 +42,8 @@ export function doseOutside(regimen: Regimen, dosing: Dosing): Problem[] {
   const below = (bound: Exact) =>
     amount.lt(pieces(bound.div(printed))) || holds.lt(bound.times(new Exact(1).minus(rounding)));
   const orderedOver = most !== null && (ordered?.gt(most.times(printed)) ?? false);
-  const orderedUnder = least !== null && (ordered?.lt(least.div(printed)) ?? false);
+  // An order just under the lowest dose that is rounded up to it gives what was published.
+  const orderedUnder = least !== null && (ordered?.lt(least.div(printed)) ?? false) && holds.lt(least.div(printed));
   if (most && (orderedOver || above(most)))
     return [outside({ side: "over", ordered: orderedOver }, bounds, regimen, dosing)];
   if (least && !tapering && (orderedUnder || below(least)))
