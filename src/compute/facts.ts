@@ -309,10 +309,10 @@ export type Estimate = {
 
 export type Collar = {
   kind: string;
-  /** The clinic's own name for the size that was chosen, and how deep it is. */
-  size: string;
-  depth: Amount;
-  /** How far it passes the nose, and the least that was asked for; null for a ring, which does not work that way. */
+  /** The clinic's own name for the size that was chosen, and how deep it is; null where the clinic lists no collars. */
+  size: string | null;
+  depth: Amount | null;
+  /** How far it passes the nose, null also without a size; and the least that was asked for. Both null for a ring, which does not work that way. */
   pastNose: Amount | null;
   margin: Amount | null;
   fingers: { least: number; most: number };

@@ -3,6 +3,7 @@ import { ask, note, stop } from "./kind.js";
 /** The collar: whether one of the clinic's stock fits, protects, and stays on long enough. */
 export const collarKinds = {
   "collar-none-in-stock": stop<{ kind: string }>(),
+  "collars-not-listed": note<{ needed: string; neck: string; context: string }>(),
   "collar-too-short": stop<{ kind: string; needed: string; longest: string; size: string }>(),
   "collar-no-neck-fits": stop<{ kind: string; neck: string; needed: string }>(),
   "ring-no-neck-fits": stop<{ neck: string }>(),

@@ -119,13 +119,36 @@ describe("the collar that fits", () => {
           const good = sizes.filter(
             ({ depth, from, wide }) => depth - length >= 2.54 && from <= neck && neck <= from + wide,
           );
-          expect(value?.depth.value).toBe(
+          expect(value?.depth?.value).toBe(
             good.length === 0 ? undefined : String(Math.min(...good.map(({ depth }) => depth))),
           );
           if (value?.pastNose) expect(new Decimal(value.pastNose.value).gte(2.54)).toBe(true);
         },
       ),
     );
+  });
+});
+
+describe("where the clinic lists no collars", () => {
+  const withoutStock = (collar: string) => {
+    const plan = planWith([cheek], dog, `collar: { ${collar} }`);
+    return computeCollar({ ...plan, clinic: { ...plan.clinic, collars: [] } }, changes, tables);
+  };
+
+  it("none is chosen, what it must be is told, and how to wear it stands on the page all the same", () => {
+    const { value, problems } = withoutStock("neck: 41 cm, length: 20 cm, until: bandage off");
+    // 20 cm and the inch that it must pass the nose by: 22.54 cm, rounded up.
+    expect(problems).toMatchObject([
+      { code: "collars-not-listed", severity: "note", values: { needed: "22.6 cm", neck: "41 cm", context: "" } },
+    ]);
+    expect(value).toMatchObject({ kind: "cone", size: null, depth: null, pastNose: null });
+    expect(value?.statements.map(({ id }) => id)).toContain("collar.past-nose");
+  });
+
+  it("a ring is asked for its neck alone", () => {
+    const { problems } = withoutStock("type: ring, neck: 41 cm, length: 20 cm, until: bandage off");
+    const found = problems.find(({ code }) => code === "collars-not-listed");
+    expect(found?.values).toMatchObject({ neck: "41 cm", context: "ring" });
   });
 });
 

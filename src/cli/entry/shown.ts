@@ -57,7 +57,7 @@ export const medicinesShown = ({ medicines }: Facts, left: readonly string[]): P
 ];
 
 export const collarShown = ({ collar }: Facts): Problem[] =>
-  collar
+  collar?.size && collar.depth
     ? [
         problem("new-collar", at, {
           size: collar.size,

@@ -11,18 +11,22 @@ type CollarKind = CollarRules["kinds"][Asked["type"]];
 
 /**
  * The shortest collar of the clinic's stock that passes the nose by the margin and fits the neck; of two as short, the one
- * with the narrower neck. Problems say what would be needed.
+ * with the narrower neck. Problems say what would be needed; a clinic that lists no collars chooses by hand, by that.
  */
 export function chooseCollar(plan: Plan, asked: Asked, kind: CollarKind, margin: Decimal): Outcome<Stocked> {
   const at = (field: string) => placeOf(plan.places, "collar", field);
   const stock = plan.clinic.collars.filter((collar) => collar.kind === asked.type);
   const none = (found: Outcome<Stocked>["problems"][number]) => ({ value: null, problems: [found] });
 
+  const least = cm(asked.length).plus(margin);
+  const needed = atLeast(least, asked.length.unit);
+  if (plan.clinic.collars.length === 0) {
+    const values = { needed, neck: written(asked.neck), context: kind.passesNose ? "" : "ring" };
+    return none(problem("collars-not-listed", at("type"), values));
+  }
   const longest = stock.toSorted((a, b) => cm(b.depth).cmp(cm(a.depth)))[0];
   if (!longest) return none(problem("collar-none-in-stock", at("type"), { kind: asked.type }));
 
-  const least = cm(asked.length).plus(margin);
-  const needed = atLeast(least, asked.length.unit);
   const longEnough = kind.passesNose ? stock.filter(({ depth }) => cm(depth).gte(least)) : stock;
   if (longEnough.length === 0) {
     const values = { kind: asked.type, needed, size: longest.size, longest: written(longest.depth) };

@@ -14,7 +14,7 @@ import { howToWear } from "./wear.js";
 /**
  * The collar of the clinic's stock that fits, and how to wear it; null where the plan has none. The shortest that passes the
  * nose by the margin (at least 1 inch in the source used; sources disagree) and whose neck holds the animal's.
- * Lengths come in the unit of the plan's own measure.
+ * Lengths come in the unit of the plan's own measure. Without a stock no size is chosen, and how to wear it is told all the same.
  */
 export function computeCollar(plan: Plan, course: Course, tables: CareTables): Outcome<Collar | null> {
   const { collar: asked } = plan;
@@ -31,9 +31,9 @@ export function computeCollar(plan: Plan, course: Course, tables: CareTables): O
     ...checkProtection(plan, asked, tables),
     ...until.problems,
   ];
-  if (!chosen.value || !until.value || stops(problems)) return { value: null, problems };
+  if (!until.value || stops(problems)) return { value: null, problems };
 
-  const { size, depth } = chosen.value;
+  const { size = null, depth = null } = chosen.value ?? {};
   const { unit } = asked.length;
   const margin = kind.passesNose ? inUnit(least, unit) : null;
   const from = placeOf(plan.places, "collar");
@@ -43,7 +43,7 @@ export function computeCollar(plan: Plan, course: Course, tables: CareTables): O
       kind: kind.id,
       size,
       depth,
-      pastNose: kind.passesNose ? inUnit(cm(depth).minus(cm(asked.length)), unit) : null,
+      pastNose: kind.passesNose && depth ? inUnit(cm(depth).minus(cm(asked.length)), unit) : null,
       margin,
       fingers: { least: rules.fingers.least, most: rules.fingers.most },
       until: until.value,
