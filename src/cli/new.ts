@@ -22,11 +22,15 @@ No file is ever written over.
 
 A medicine is a line with the fields of a plan, a comma between:
   carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h, for 4 days,
-  last given 09:00, with food, why For pain and swelling.
+  last given 09:00, with food, why For pain and swelling
 Where a tablet may be cut, add: splits halves
+A course is what comes, and when, counted from the day it is handed out:
+  change every day for 3-5 days, first tomorrow
+  recheck day 10-12
 A collar is the neck, then from the collar line to the tip of the nose: 41 cm, 20 cm.
-Add a kind, or until when, which is needed where the course does not show it:
+Add a kind, or until when, which is needed where the kind of care does not show it:
   soft cone, 22 cm, 10 cm, until sutures out
+Until a day: until 2026-03-16
 
 Examples:
   hearthsheet new
@@ -54,7 +58,7 @@ export const newCommand = (done: (code: ExitCode) => void): Command =>
     .option("--site <where>", 'where on the body: "left cheek"')
     .option("--bandage <bandage>", "tie-over, body-wrap, limb-wrap or head-wrap")
     .option("--reason <words>", "what was found and done, in the owner's words")
-    .option("--course <line>", "a run of visits; repeatable", several)
+    .option("--course <line>", "a run of visits: recheck day 10-12; repeatable", several)
     .option("--medicine <line>", "a medicine; repeatable", several)
     .option("--collar <line>", "the measures of a collar")
     .option("--item <item>", "an item of the estimate; repeatable", several)

@@ -56,7 +56,10 @@ function asJson({ name }: Case, { problem: { code, severity, values }, at, what,
 
 const colours = { stop: "red", ask: "yellow", note: "cyan" } as const;
 
-function asText({ problem: { code, severity }, at, line, ...told }: Told, { style, width }: Terminal): string {
+const asText = (found: Told, terminal: Terminal): string =>
+  found.reason === undefined ? openText(found, terminal) : allowedText(found, terminal);
+
+function openText({ problem: { code, severity }, at, line, ...told }: Told, { style, width }: Terminal): string {
   const gutter = " ".repeat(String(at.line).length);
   const kind = style(["bold", colours[severity]], `${severity}[${code}]`);
   const shown = line?.trim() ? excerpt(line, at.column, at.length, width - gutter.length - 4) : null;
@@ -64,12 +67,21 @@ function asText({ problem: { code, severity }, at, line, ...told }: Told, { styl
     `${style("bold", printable(placeText(at)))}: ${kind}: ${printable(told.what)}`,
     ...(shown ? [` ${at.line} | ${shown.text}`, ` ${gutter} | ${style(colours[severity], shown.carets)}`] : []),
     ...(told.hint ? [` ${gutter} = ${printable(told.hint)}`] : []),
-    ...(severity === "ask" ? [` ${gutter} = allow: ${printable(allowText(code, told))}`] : []),
+    ...(severity === "ask" ? [` ${gutter} = allow: ${printable(allowText(code, told.for))}`] : []),
   ].join("\n");
 }
 
-/** The reason as it is written in a plan, or as it would have to be. */
-const allowText = (code: string, { for: subject, reason }: Pick<Told, "for" | "reason">): string => {
+/** Settled: what it is, and the reason that was given, without what to do about it. */
+function allowedText({ problem: { code }, at, what, reason = "" }: Told, { style }: Terminal): string {
+  const gutter = " ".repeat(String(at.line).length);
+  return style(
+    "dim",
+    `${printable(placeText(at))}: allowed[${code}]: ${printable(what)}\n ${gutter} = ${printable(reason)}`,
+  );
+}
+
+/** The reason as it would have to be written in a plan. */
+const allowText = (code: string, subject: string | null): string => {
   const named = subject === null ? "" : `, for: ${JSON.stringify(subject)}`;
-  return reason ?? `[{ problem: ${code}${named}, reason: ... }]`;
+  return `[{ problem: ${code}${named}, reason: ... }]`;
 };
