@@ -27,6 +27,7 @@ export const viewShapes = {
       next: "boolean",
       home: "boolean",
       visits: "boolean",
+      furtherVisits: "boolean",
       cancelled: "boolean",
     },
     caseId: "string",

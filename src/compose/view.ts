@@ -42,7 +42,7 @@ export type View = Facts & {
   /** What visits are for, in the order the course comes to them. */
   visitKinds: { kind: string }[];
   /** Sections that are there for more than one reason. */
-  has: { next: boolean; home: boolean; visits: boolean; cancelled: boolean };
+  has: { next: boolean; home: boolean; visits: boolean; furtherVisits: boolean; cancelled: boolean };
 };
 
 const partOrder: DayPart[] = ["morning", "midday", "evening", "bedtime", "any"];
@@ -75,6 +75,7 @@ export function viewOf(facts: Facts): View {
       next: facts.next.dose !== null || facts.next.visit !== null || facts.next.trip !== null,
       home: [facts.steps, facts.supplies, facts.ends].some(({ length }) => length > 0),
       visits: facts.course.visits.length > 0,
+      furtherVisits: facts.course.trips.most > 1,
       cancelled: facts.changes !== null && facts.changes.gone.length > 0,
     },
   };
