@@ -88,3 +88,17 @@ it("the strip is told in words, day by day", () => {
   const marks = ["discharge", "booked", "expected", "possible", "closed"];
   expect(told).toEqual(marks.map((mark) => days.filter((day) => firmest(day) === mark)));
 });
+
+it("a course of a week is shown whole by its strip; the time of a next visit is spoken of where there is a next", () => {
+  const about = (lines: string[]) => {
+    const facts: Facts = { ...dog, discharged, course: courseOf({ discharged, hours: noSunday, course: lines }) };
+    const blocks = [...blocksIn(composed(facts, "en").value ?? expect.fail())];
+    return {
+      strips: blocks.filter((block) => block.kind === "figure" && block.id === "course-strip").length,
+      grids: blocks.filter((block) => block.kind === "month").length,
+      next: JSON.stringify(blocks).includes("At each visit we choose the time of the next."),
+    };
+  };
+  expect(about(["recheck day 3-5"])).toEqual({ strips: 1, grids: 0, next: false });
+  expect(about(["recheck day 3-5", "recheck day 8-9"])).toEqual({ strips: 1, grids: 2, next: true });
+});
