@@ -483,7 +483,7 @@ export const viewShapes = {
         write: {
           "=": ["tick", "number"],
         },
-        since: "Day",
+        days: ["Day"],
       },
     ],
   },

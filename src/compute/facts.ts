@@ -355,8 +355,8 @@ export type Changes = {
 
 // ---- the log ------------------------------------------------------------------------------------------------------
 
-/** What the owner writes down day by day: rows of shared/log.json, each with a box to tick or room for a number, and the day it is first asked. */
-export type HomeLog = { days: Day[]; rows: { id: string; write: "tick" | "number"; since: Day }[] };
+/** What the owner writes down day by day: rows of shared/log.json, each with a box to tick or room for a number, and the days it is asked on. */
+export type HomeLog = { days: Day[]; rows: { id: string; write: "tick" | "number"; days: Day[] }[] };
 
 // ---- all of it ----------------------------------------------------------------------------------------------------
 

@@ -18,20 +18,24 @@ type Said = {
 /** What an owner writes down each day from the discharge to the next visits, with the rows this case needs and no others. */
 export function homeLog(said: Said, rows: readonly LogRow[]): HomeLog {
   const ids = new Set(said.statements.map(({ id }) => id));
-  const has = { medicines: said.medicines.some(({ doses }) => doses.length > 0), collar: said.collar !== null };
   const days = daysOf(said);
-  const [today, tomorrow] = days;
   return {
     days,
     rows: rows
       .filter(({ for: any }) => !any || any.some((id) => ids.has(id)))
       .filter(({ unless }) => !unless?.some((id) => ids.has(id)))
-      .filter(({ needs }) => !needs || has[needs])
-      .flatMap(({ id, write, compares }) => {
-        const since = compares ? tomorrow : today;
-        return since ? { id, write, since } : [];
-      }),
+      .map((row) => ({ id: row.id, write: row.write, days: daysAsked(row, days, said) }))
+      .filter((row) => row.days.length > 0),
   };
+}
+
+/** Not asked: of the day before on the first day, of medicines where none is given, of a collar that is off. */
+function daysAsked({ needs, compares }: LogRow, all: Day[], { medicines, collar }: Said): Day[] {
+  const days = compares ? all.slice(1) : all;
+  if (needs === "collar") return collar ? days.filter((day) => !collar.until.day || day <= collar.until.day) : [];
+  if (needs !== "medicines") return days;
+  const given = new Set(medicines.flatMap(({ doses }) => doses.map(({ at }) => at.slice(0, 10))));
+  return days.filter((day) => given.has(day));
 }
 
 /** To the last visit that is booked; else to the first that will come; else to the last dose. */

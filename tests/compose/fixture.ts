@@ -345,8 +345,8 @@ export const dog: Facts = {
   log: {
     days: ["2026-03-02", "2026-03-03"],
     rows: [
-      { id: "ate", write: "tick", since: "2026-03-02" },
-      { id: "breaths", write: "number", since: "2026-03-02" },
+      { id: "ate", write: "tick", days: ["2026-03-02", "2026-03-03"] },
+      { id: "breaths", write: "number", days: ["2026-03-02", "2026-03-03"] },
     ],
   },
   ahead: {

@@ -38,9 +38,8 @@ it("a date in a narrow head is never broken", () =>
 it("what is compared with the day before is not asked on the day of discharge", () => {
   const said = ["normal.swelling-down", "normal.pus-few-days"].map((id) => ({ ...dog.normal[0], id }) as Statement);
   const { days, rows } = homeLog({ ...dog, statements: said }, tables.log);
-  const [first, second] = days;
-  const since = Object.fromEntries(rows.map((row) => [row.id, row.since]));
-  expect(since).toMatchObject({ ate: first, lively: first, swelling: second, fluid: second });
+  const asked = Object.fromEntries(rows.map((row) => [row.id, row.days]));
+  expect(asked).toMatchObject({ ate: days, lively: days, swelling: days.slice(1), fluid: days.slice(1) });
 
   const facts: Facts = { ...dog, log: { days, rows } };
   const section = composed(facts, "en").value?.sections.filter(({ id }) => id === "log") ?? [];
@@ -52,4 +51,18 @@ it("what is compared with the day before is not asked on the day of discharge", 
       .map(({ inlines }) => inlines.map(({ kind }) => kind));
   expect(row("Less swelling")).toEqual([["text"], ["tick"]]);
   expect(row("Ate as usual")).toEqual([["tick"], ["tick"]]);
+});
+
+it("medicines are asked of on the days they are given at home, and the collar until the day it comes off", () => {
+  const [medicine] = dog.medicines;
+  const doses = ["2026-03-02T20:00", "2026-03-03T08:00"].map((at) => ({ ...medicine?.doses[0], at }));
+  const medicines = [{ ...medicine, doses }] as Facts["medicines"];
+  const collar = { ...dog.collar, until: { event: null, day: "2026-03-04" } } as Facts["collar"];
+  const { rows } = homeLog({ ...dog, medicines, collar, statements: [] }, tables.log);
+  const asked = Object.fromEntries(rows.map((row) => [row.id, row.days]));
+  expect(asked["lively"]?.length).toBeGreaterThan(3);
+  expect(asked["medicines"]).toEqual(["2026-03-02", "2026-03-03"]);
+  expect(asked["collar"]).toEqual(["2026-03-02", "2026-03-03", "2026-03-04"]);
+  const without = homeLog({ ...dog, medicines: [], collar: null, statements: [] }, tables.log).rows;
+  expect(without.map(({ id }) => id)).toEqual(["ate", "lively"]);
 });

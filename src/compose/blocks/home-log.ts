@@ -27,10 +27,10 @@ function tableOf(page: Page, days: readonly Day[]): Block {
       start(text(words("head"))),
       ...days.map((day) => center({ kind: "when", iso: day, text: voice.shortDay(day), from })),
     ],
-    rows: view.log.rows.map(({ id, write, since }) => {
+    rows: view.log.rows.map(({ id, write, days: asked }) => {
       const question = words(`row.${id}`);
       const box = (day: Day): Inline[] => {
-        if (day < since) return [text("–")];
+        if (!asked.includes(day)) return [text("–")];
         const label = words("tick", { what: question, day: voice.monthDay(day) });
         return write === "tick" ? [{ kind: "tick", label, id: `log-${id}-${day}` }] : [];
       };
