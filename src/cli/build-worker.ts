@@ -3,7 +3,7 @@ import { openDesk } from "./desk.js";
 import { terminal } from "./terminal.js";
 
 /** How the main thread's terminal is, which a worker cannot see. */
-export type Look = { width: number; colour: boolean };
+export type Look = { width: number; seen: boolean; colour: boolean };
 type Order = { task: Task; look: Look };
 
 /** What ships is opened once a thread. */

@@ -81,7 +81,10 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
     return 2;
   }
   await writeFresh(join(dirname(path), schemaName), `${JSON.stringify(clinicJsonSchema(), null, 2)}\n`);
-  if (!json) say(problem("new-written", at, { path }));
+  if (!json) {
+    say(problem("new-written", at, { path }));
+    say(problem("new-next", at, { command: "hearthsheet new" }));
+  }
   desk.terminal.out(json ? JSON.stringify({ clinic: path }) : path);
   return 0;
 }

@@ -119,10 +119,16 @@ async function write(desk: Desk, room: PlanRoom, path: string, answers: Answers)
   await writeFresh(schemaPath, `${JSON.stringify(planJsonSchema(), null, 2)}\n`);
   await keep("choices.json", JSON.stringify(habitsWith(room.known.habits, answers)));
   const verdict = verdictOn(settled);
-  if (!desk.json) desk.terminal.err(verdictLine(desk, made.case, verdict));
+  if (!desk.json) {
+    desk.terminal.err(verdictLine(desk, made.case, verdict));
+    say(problem("new-next", at, { command: `hearthsheet build ${word(path)} --out out` }));
+  }
   desk.terminal.out(desk.json ? JSON.stringify({ plan: path, ...verdict }) : path);
   return 0;
 }
+
+/** A path as one word of a command. */
+const word = (path: string) => (/^[\w./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`);
 
 /** The plan as check would see it, as far as its words. */
 function settledCase(room: PlanRoom, path: string, text: string): { case: Case; problems: Problem[] } {

@@ -21,7 +21,7 @@ once, goes plan.schema.json, from which editors complete and check plans.
 No file is ever written over.
 
 A medicine is a line with the fields of a plan, a comma between:
-  carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h, for 4 days,
+  carprofen, tablet … mg, dose … mg/kg, every … h, for … days,
   last given 09:00, with food, why For pain and swelling
 Where a tablet may be cut, add: splits halves
 A course is what comes, and when, counted from the day it is handed out:

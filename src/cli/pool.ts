@@ -14,9 +14,9 @@ export function poolOf(jobs: number): { build: Builder; close: () => Promise<voi
     maxThreads: jobs,
     resourceLimits: { maxOldGenerationSizeMb: mostMemory },
   });
-  const { width, colour } = terminal();
+  const { width, seen, colour } = terminal();
   return {
-    build: (task) => pool.run({ task, look: { width, colour } }).catch((error: unknown) => broken(task, error)),
+    build: (task) => pool.run({ task, look: { width, seen, colour } }).catch((error: unknown) => broken(task, error)),
     close: () => pool.destroy(),
   };
 }

@@ -5,6 +5,7 @@ import { type Settled, subjectOf } from "#problems/settle.js";
 import type { Case, Text } from "./case.js";
 import type { Desk } from "./desk.js";
 import { excerpt } from "./excerpt.js";
+import { fold } from "./fold.js";
 import { printable } from "./printable.js";
 import type { Terminal } from "./terminal.js";
 
@@ -59,17 +60,23 @@ const colours = { stop: "red", ask: "yellow", note: "cyan" } as const;
 const asText = (found: Told, terminal: Terminal): string =>
   found.reason === undefined ? openText(found, terminal) : allowedText(found, terminal);
 
-function openText({ problem: { code, severity }, at, line, ...told }: Told, { style, width }: Terminal): string {
+function openText({ problem: { code, severity }, at, line, ...told }: Told, terminal: Terminal): string {
+  const { style, width } = terminal;
   const gutter = " ".repeat(String(at.line).length);
+  const under = gutter.length + 4;
   const kind = style(["bold", colours[severity]], `${severity}[${code}]`);
   const shown = line?.trim() ? excerpt(line, at.column, at.length, width - gutter.length - 4) : null;
   return [
-    `${style("bold", printable(placeText(at)))}: ${kind}: ${printable(told.what)}`,
+    whole(`${style("bold", printable(placeText(at)))}: ${kind}: ${printable(told.what)}`, under, terminal),
     ...(shown ? [` ${at.line} | ${shown.text}`, ` ${gutter} | ${style(colours[severity], shown.carets)}`] : []),
-    ...(told.hint ? [` ${gutter} = ${printable(told.hint)}`] : []),
+    ...(told.hint ? [` ${gutter} = ${whole(printable(told.hint), under, terminal)}`] : []),
     ...(severity === "ask" ? [` ${gutter} = allow: ${printable(allowText(code, told.for))}`] : []),
   ].join("\n");
 }
+
+/** Words are not cut at the edge of a terminal. */
+const whole = (line: string, indent: number, { seen, width }: Terminal): string =>
+  seen ? fold(line, width, indent) : line;
 
 /** Settled: what it is, and the reason that was given, without what to do about it. */
 function allowedText({ problem: { code }, at, what, reason = "" }: Told, { style }: Terminal): string {

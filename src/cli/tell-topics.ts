@@ -1,9 +1,9 @@
-import wrapAnsi from "wrap-ansi";
 import { explain, type TopicSheet, topicSheet, topics } from "#index.js";
 import { nearest } from "#problems/near.js";
 import { problem } from "#problems/problem.js";
 import { type Desk, openDesk } from "./desk.js";
 import type { ExitCode } from "./exit-code.js";
+import { fold } from "./fold.js";
 import { sayer } from "./say.js";
 
 type Options = { language: string; json?: boolean };
@@ -57,8 +57,4 @@ function linesOf(sheet: TopicSheet, words: Words): string[] {
   ];
 }
 
-/** A long line goes on under its own words. */
-function wrapped(line: string): string {
-  const [first = "", ...rest] = wrapAnsi(line, Math.min(process.stdout.columns ?? 80, 88) - 4).split("\n");
-  return [first, ...rest.map((more) => `    ${more}`)].join("\n");
-}
+const wrapped = (line: string): string => fold(line, Math.min(process.stdout.columns ?? 80, 88), 4);

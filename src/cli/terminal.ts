@@ -10,8 +10,9 @@ export type Terminal = {
   progress: (text: string) => void;
   /** Colours words for err; leaves them alone where there is no colour. */
   style: (style: Style, text: string) => string;
-  /** Columns of err. */
+  /** Columns of err, and whether somebody sees it in them: a file or another program takes lines whole. */
   width: number;
+  seen: boolean;
   /** Whether err shows colour. */
   colour: boolean;
 };
@@ -19,10 +20,11 @@ export type Terminal = {
 const eraseLine = "\r\u001b[K";
 
 /** look: what is known of the terminal already, where this thread cannot see it. */
-export function terminal(look: Partial<Pick<Terminal, "width" | "colour">> = {}): Terminal {
+export function terminal(look: Partial<Pick<Terminal, "width" | "seen" | "colour">> = {}): Terminal {
   const { stdout, stderr, env } = process;
   const colour = look.colour ?? Boolean(stderr.isTTY && !env["NO_COLOR"] && env["TERM"] !== "dumb");
   const width = look.width ?? Math.max(40, stderr.columns ?? 140);
+  const seen = look.seen ?? stderr.isTTY === true;
   let passing = "";
   const clear = () => {
     if (passing !== "") stderr.write(eraseLine);
@@ -45,6 +47,7 @@ export function terminal(look: Partial<Pick<Terminal, "width" | "colour">> = {})
     },
     style: (style, text) => (colour ? styleText(style, text, { validateStream: false }) : text),
     width,
+    seen,
     colour,
   };
 }

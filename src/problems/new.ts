@@ -9,6 +9,7 @@ export const newKinds = {
   "new-ask": note<{ context: string }>(),
   "new-comment": note<{ context: string }>(),
   "new-keep": note<Nothing>(),
+  "new-example": note<{ example: string }>(),
   "new-cancelled": note<Nothing>(),
 
   "new-exists": stop<{ path: string }>(),
@@ -21,8 +22,10 @@ export const newKinds = {
   "new-not-written": note<Nothing>(),
   "new-clinic-missing": stop<{ path: string }>(),
   "new-written": note<{ path: string }>(),
+  "new-next": note<{ command: string }>(),
 
   // What follows from an answer.
+  "new-clinician": note<{ clinician: string }>(),
   "new-language": note<{ language: string }>(),
   "new-care": note<{ now: number; steps: number }>(),
   "new-collar-wanted": note<{ until: string; context: string }>(),

@@ -134,13 +134,25 @@ describe("from flags", () => {
     run("new", "a.yaml", ...rex, ...wound, ...day, ...course, "--clinician", "Dr. Noor Haddad", "--item", "recheck");
     const kept = read("state/hearthsheet/choices.json");
     for (const secret of ["Rex", "Ama", "31", "thigh", "2026-03-13"]) expect(kept).not.toContain(secret);
-    run("new", "b.yaml", ...rex, ...wound, ...day);
+    const { err } = run("new", "b.yaml", ...rex, ...wound, ...day);
+    expect(err).toContain("Dr. Noor Haddad signs. --clinician names another.");
+    expect(err).toContain("Next: hearthsheet build b.yaml --out out");
     const plan = parse(read("b.yaml"), { schema: "failsafe" });
     expect([plan.clinician, plan.care[0].course, plan.estimate.items]).toEqual([
       "Dr. Noor Haddad",
       ["recheck day 3-5"],
       ["recheck"],
     ]);
+  });
+
+  it("lets nobody sign who is not of the clinic, though they signed last", () => {
+    run("new", "a.yaml", ...rex, ...wound, ...day, "--clinician", "Dr. Ida Quill");
+    writeFileSync(
+      join(folder, "clinic.yaml"),
+      `${read("clinic.yaml")}\nclinicians: [{ name: Dr. Noor Haddad, days: [monday] }, { name: Dr. Sam Reed, days: [tuesday] }]\n`,
+    );
+    expect(run("new", "b.yaml", ...rex, ...wound, ...day).code).toBe(0);
+    expect(read("b.yaml")).not.toContain("Ida Quill");
   });
 
   it("needs a clinic profile, and makes one that plans are built with", () => {
@@ -194,6 +206,14 @@ describe("every plan it can write", () => {
     );
     return { plan: value?.plan, stops: problems.filter(({ severity }) => severity === "stop") };
   };
+
+  it("reads a weight with a comma in it, and no part of it as the name", () => {
+    const { read: weigh } = planQuestions(room.known).find(({ context }) => context === "patient") ?? expect.fail();
+    const moment = { answers: {}, facts: null };
+    expect(weigh(["Luna, 4,3 kg"], moment)).toEqual({ name: "Luna", weight: "4,3 kg" });
+    expect(weigh(["Bear, the second, 31.5 kg"], moment)).toEqual({ name: "Bear, the second", weight: "31.5 kg" });
+    expect(weigh(["Juno, mixed breed"], moment)).toMatchObject({ code: "new-name-and-weight" });
+  });
 
   it("passes without a stop, whatever is chosen", async () => {
     const kinds = { dog: ["3.1 kg", "24.6 kg", "54 lb"], cat: ["4.2 kg", "9 lb"] };
@@ -319,7 +339,9 @@ describe("on a terminal", () => {
       ["E-mail", [enter]],
       ["Who is open", typed("Lakeside Emergency; 400 Harbor Street")],
       ["Their phone", typed("+1 312 555 0187")],
-      ["Time zone", [..."Chicago"]],
+      ["Time zone", [..."nowhere", enter]],
+      ["This is needed", [..."\u007f".repeat(7), ..."new york"]],
+      ["America/New York", [..."\u007f".repeat(8), ..."Chicago"]],
       ["America/Chicago", [enter]],
       ["Currency", typed("USD")],
       ["staff write", [enter]],
@@ -327,8 +349,9 @@ describe("on a terminal", () => {
       ["Saturday", [enter]],
       ["Sunday", [enter]],
     ];
-    const { code, stderr } = on(40, steps, ["new", "clinic", "ours.yaml"]);
+    const { code, stderr, shown } = on(40, steps, ["new", "clinic", "ours.yaml"]);
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    expect(shown).toContain("Next: hearthsheet new");
     expect(parse(read("ours.yaml"), { schema: "failsafe" })).toMatchObject({
       country: "US",
       "time zone": "America/Chicago",

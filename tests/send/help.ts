@@ -127,6 +127,7 @@ export async function send(folder: string, names: readonly string[], options: Pa
     colour: false,
     style: (_, text) => text,
     width: 80,
+    seen: false,
   };
   const desk: Desk = { house, terminal, json: options.json ?? false };
   const folders = names.map((name) => join(folder, name));

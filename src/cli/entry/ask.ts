@@ -41,7 +41,8 @@ export function asker<A extends object, F>(
       return `${say(asks)} ${say(problem("new-keep", at, {}))}`;
     };
     const message = say(problem("new-ask", at, { context: question.context }));
-    const answer = await askOne(question, moment, message, fault);
+    const example = question.example && say(problem("new-example", at, { example: question.example }));
+    const answer = await askOne(question, moment, { message, example, fault });
     return typeof answer === "symbol" ? null : answer;
   };
 }
@@ -71,27 +72,30 @@ function faultOf<A extends object, F>(
 type Fault = (typed: readonly string[]) => string | undefined;
 type Answer = Promise<readonly string[] | symbol>;
 
-async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, message: string, fault: Fault): Answer {
+type Saying = { message: string; example: string | undefined; fault: Fault };
+
+async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, saying: Saying): Answer {
+  const { message, fault } = saying;
   const usual = (question.offered ?? question.initial)?.(moment) ?? [];
-  if (question.kind === "text") return askText(message, usual[0] ?? "", question.example, fault);
+  if (question.kind === "text") return askText(usual[0] ?? "", saying);
   const options = question.options?.(moment) ?? [];
   const chosen = options.find(({ value }) => usual.includes(value))?.value;
   const one = { message, options, output, maxItems: few, ...(chosen === undefined ? {} : { initialValue: chosen }) };
+  // Searched for and not found, nothing is chosen.
+  const validate = (typed: string | string[] | undefined) => fault([typed ?? []].flat());
   if (question.kind === "many") {
-    const validate = (typed: string | string[] | undefined) => fault([typed ?? []].flat());
     return autocompleteMultiselect({ message, options, output, maxItems: few, initialValues: [...usual], validate });
   }
-  const answer = options.length > few ? await autocomplete(one) : await select(one);
+  const answer = options.length > few ? await autocomplete({ ...one, validate }) : await select(one);
   return isCancel(answer) ? answer : [answer];
 }
 
 /** What is usual is taken by Enter alone. */
-async function askText(message: string, usual: string, example: string | undefined, fault: Fault): Answer {
-  const shown = usual || (example ? `(${example})` : "");
+async function askText(usual: string, { message, example = "", fault }: Saying): Answer {
   const answer = await text({
     message,
     output,
-    placeholder: shown,
+    placeholder: usual || example,
     defaultValue: usual,
     validate: (typed) => fault([typed || usual]),
   });

@@ -83,5 +83,8 @@ function zonesOf({ answers: { country = "" } }: ClinicMoment, zone: string): Opt
   type WithZones = { timeZones?: string[]; getTimeZones?: () => string[] };
   const locale = new Intl.Locale(/^[A-Z]{2}$/.test(country) ? `und-${country}` : "und") as unknown as WithZones;
   const zones = locale.getTimeZones?.() ?? locale.timeZones ?? [];
-  return [...new Set(zones.length > 0 ? zones : [zone, "UTC"])].map((value) => ({ value }));
+  return [...new Set(zones.length > 0 ? zones : [zone, "UTC"])].map((value) => ({
+    value,
+    label: value.replaceAll("_", " "),
+  }));
 }

@@ -20,8 +20,10 @@ export type Known = {
   topicName: (id: string, language: string) => string;
   languages: { tag: string; name: string; reviewed: boolean }[];
   staffLanguage: string;
-  /** Whether the clinic profile has prices that any plan may name (no medicine by the piece), and collars in stock. */
-  has: { prices: string[]; collars: boolean };
+  /** The prices of the clinic profile that any plan may name: no medicine by the piece. */
+  prices: string[];
+  /** Who signs where nobody else is named. */
+  clinician: string | null;
   habits: Habits;
 };
 
@@ -58,7 +60,11 @@ export function planQuestions(known: Known): PlanQuestion[] {
       example: "Bramble, 24.6 kg",
       read: nameAndWeight,
     },
-    text("owner", "owner", { needed: true, example: "Lucía Ferrer" }),
+    {
+      ...text("owner", "owner", { needed: true, example: "Lucía Ferrer" }),
+      shown: (_, { answers: { clinician } }) =>
+        clinician !== undefined && clinician === known.clinician ? [problem("new-clinician", at, { clinician })] : [],
+    },
     {
       ...text("language", "language", { needed: true }),
       kind: "one",
@@ -98,7 +104,7 @@ export function planQuestions(known: Known): PlanQuestion[] {
     {
       ...text("medicines", "medicines", {
         needed: false,
-        example: "carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h, for 4 days, last given 09:00",
+        example: "carprofen, tablet … mg, dose … mg/kg, every … h, for … days, last given 09:00",
       }),
       flags: ["--medicine"],
       read: (typed) => readMedicines(listed(first(typed))),
@@ -110,7 +116,6 @@ export function planQuestions(known: Known): PlanQuestion[] {
     },
     {
       ...text("collar", "collar", { needed: false, example: "41 cm, 20 cm" }),
-      when: () => known.has.collars,
       read: (typed, moment) => readCollar(first(typed), moment, topicOf(moment)?.oftenUntil ?? null, choices),
       shown: ({ facts }) => collarShown(facts),
     },
@@ -118,12 +123,12 @@ export function planQuestions(known: Known): PlanQuestion[] {
       ...text("items", "items", { needed: false }),
       flags: ["--item"],
       kind: "many",
-      when: () => known.has.prices.length > 0,
+      when: () => known.prices.length > 0,
       initial: (moment) => itemsOf(moment, known, before(moment)?.items ?? []),
       options: (moment) => {
         const usual = itemsOf(moment, known, before(moment)?.items ?? []);
         const plain = usual.map((item) => item.replace(/ if (done|needed)$/, ""));
-        return [...usual, ...known.has.prices.filter((item) => !plain.includes(item))].map((value) => ({ value }));
+        return [...usual, ...known.prices.filter((item) => !plain.includes(item))].map((value) => ({ value }));
       },
       read: (typed) => ({ items: [...typed] }),
       shown: ({ facts }) => costShown(facts),
@@ -161,9 +166,9 @@ function toldOf(typed: string, moment: PlanMoment, known: Known): NonNullable<An
   return { [staffLanguage]: typed, [language]: usualReason(moment, known, language) };
 }
 
-/** "Bramble, 24.6 kg": the weight is what stands after the last comma, so that a name may hold one. */
+/** "Bramble, 24.6 kg": the weight begins with the first number after a comma, and may hold one: "4,3 kg". */
 function nameAndWeight(typed: readonly string[]): Read<Answers> {
-  const [, name = "", weight = ""] = /^(.*\S)\s*,\s*(\S.*)$/.exec(first(typed)) ?? [];
+  const [, name = "", weight = ""] = /^(.*?\S)\s*,\s*(\d.*)$/.exec(first(typed)) ?? [];
   if (name === "") return problem("new-name-and-weight", at, { given: first(typed) });
   return { name, weight };
 }
@@ -185,9 +190,9 @@ function readCollar(typed: string, { facts }: PlanMoment, often: string | null, 
   return { collar: `${typed}, until ${until}` };
 }
 
-function itemsOf({ facts }: PlanMoment, { choices, has }: Known, earlier: readonly string[]): string[] {
+function itemsOf({ facts }: PlanMoment, { choices, prices }: Known, earlier: readonly string[]): string[] {
   const usual = facts ? usualItems(facts.plan, facts.facts, choices) : [];
-  const known = earlier.filter((item) => has.prices.some((price) => item === price || item.startsWith(`${price} `)));
+  const known = earlier.filter((item) => prices.some((price) => item === price || item.startsWith(`${price} `)));
   const plain = (item: string) => item.replace(/ (x \d+|if (done|needed))/g, "");
   return [...usual, ...known.filter((item) => !usual.some((one) => plain(one) === plain(item)))];
 }

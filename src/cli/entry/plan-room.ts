@@ -88,25 +88,29 @@ export async function openPlanRoom(
   if (!bare.value) return refuse([], brokenBy(bare.problems));
   const profile: Plan["clinic"] = bare.value.plan.clinic;
   const habits = readHabits(await readKept("choices.json"));
-  const [only, ...others] = profile.clinicians;
-  const clinician = habits.clinician ?? (others.length === 0 ? only?.name : undefined);
+  const clinician = whoSigns(profile.clinicians, habits.clinician);
   const known: Known = {
     choices: offered,
     topicName: (id, asked) => topics(house, asked).find((one) => one.id === id)?.name ?? id,
     languages: languages(house).map(({ tag, name, state }) => ({ tag, name, reviewed: state !== "unreviewed" })),
     staffLanguage: language,
-    has: {
-      prices: profile.prices.flatMap(({ item, per }) => (per === "unit" ? [] : [item])),
-      collars: profile.collars.length > 0,
-    },
+    prices: profile.prices.flatMap(({ item, per }) => (per === "unit" ? [] : [item])),
+    clinician,
     habits,
   };
   const usual = {
     discharged: `${today} ${clockIn(profile["time zone"], now)}`,
-    ...(clinician === undefined ? {} : { clinician }),
+    ...(clinician === null ? {} : { clinician }),
   };
   return {
     room: { clinicPath, texts, language, collars: offered.collars, profile, known, usual, ground, tryOut },
     refusal: null,
   };
+}
+
+/** Who signed last, where the clinic knows them or names nobody; else its only clinician. */
+function whoSigns(clinicians: Plan["clinic"]["clinicians"], last: string | null): string | null {
+  const [only, ...others] = clinicians;
+  if (last !== null && (!only || clinicians.some(({ name }) => name === last))) return last;
+  return only && others.length === 0 ? only.name : null;
 }
