@@ -9,7 +9,7 @@ import { composed } from "./shipped.js";
 /** The columns of each table of the log of so many days. */
 function columns(count: number): string[][] {
   const days = Array.from({ length: count }, (_, n) => `2026-03-${String(n + 2).padStart(2, "0")}`);
-  const facts: Facts = { ...dog, log: { ...dog.log, days } };
+  const facts: Facts = { ...dog, log: { days, rows: dog.log.rows.map((row) => ({ ...row, days })) } };
   const log = composed(facts, "en").value?.sections.find(({ id }) => id === "log");
   return [...blocksIn({ sections: log ? [log] : [] })].flatMap((block) =>
     block.kind === "table"
@@ -65,4 +65,16 @@ it("medicines are asked of on the days they are given at home, and the collar un
   expect(asked["collar"]).toEqual(["2026-03-02", "2026-03-03", "2026-03-04"]);
   const without = homeLog({ ...dog, medicines: [], collar: null, statements: [] }, tables.log).rows;
   expect(without.map(({ id }) => id)).toEqual(["ate", "lively"]);
+});
+
+it("a table asks nothing that is asked on none of its days", () => {
+  const days = Array.from({ length: 14 }, (_, n) => `2026-03-${String(n + 2).padStart(2, "0")}`);
+  const rows: Facts["log"]["rows"] = [
+    { id: "ate", write: "tick", days },
+    { id: "medicines", write: "tick", days: days.slice(0, 3) },
+  ];
+  const section =
+    composed({ ...dog, log: { days, rows } }, "en").value?.sections.filter(({ id }) => id === "log") ?? [];
+  const tables = [...blocksIn({ sections: section })].filter((block) => block.kind === "table");
+  expect(tables.map((table) => table.rows.length)).toEqual([2, 1]);
 });

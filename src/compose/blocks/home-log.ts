@@ -1,4 +1,4 @@
-import type { Day } from "#compute/facts.js";
+import type { Day, HomeLog } from "#compute/facts.js";
 import type { Block, Cell, Inline } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
 import { type Page, plainOn } from "../page.js";
@@ -15,6 +15,12 @@ const center = (...inlines: Inline[]): Cell => ({ inlines, align: "center" });
 export const homeLogOn = (page: Page): Block[] =>
   evenly(page.view.log.days, daysAcross).map((days) => tableOf(page, days));
 
+/** A table of days has the questions of its days. */
+const isAskedOnAny =
+  (days: readonly Day[]) =>
+  ({ days: asked }: HomeLog["rows"][number]) =>
+    asked.some((day) => days.includes(day));
+
 function tableOf(page: Page, days: readonly Day[]): Block {
   const { voice, view } = page;
   const from = placeText(page.plan);
@@ -27,7 +33,7 @@ function tableOf(page: Page, days: readonly Day[]): Block {
       start(text(words("head"))),
       ...days.map((day) => center({ kind: "when", iso: day, text: voice.shortDay(day), from })),
     ],
-    rows: view.log.rows.map(({ id, write, days: asked }) => {
+    rows: view.log.rows.filter(isAskedOnAny(days)).map(({ id, write, days: asked }) => {
       const question = words(`row.${id}`);
       const box = (day: Day): Inline[] => {
         if (!asked.includes(day)) return [text("–")];
