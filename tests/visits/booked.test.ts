@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { brief, type Case, courseOf, noSunday, run, told } from "./help.js";
+import type { Plan } from "#plan/plan.js";
+import { brief, type Case, courseOf, everyDay, noSunday, run, told } from "./help.js";
 
 /** The one problem of a plan: its code, its values, and the line it points at. Courses begin at line 10. */
 function only(given: Case) {
@@ -185,4 +186,44 @@ test("a course that can go in too many ways is refused, be it for an appointment
   const { value, problems } = run({ course, booked: ["2026-03-04T10:00"] });
   expect(value).toBeNull();
   expect(problems.map(({ severity }) => severity)).toContain("stop");
+});
+
+// Discharged on Monday, March 2. Ten days before day 14 is day 4, a Friday; the fourth change is on day 4, and the day after is day 5.
+test.each([
+  [["closure day 3-5", "sutures out 10 days after closure"], "2026-03-16T10:00", "closure-1 expected 03-06"],
+  [
+    ["change every day for 3-4 days, first tomorrow", "recheck 1 day after the last change"],
+    "2026-03-07T10:00",
+    "bandage-change-4 expected 03-06",
+  ],
+])("a booked visit that counts from another leaves that one only the days it can count from: %s", (course, at, other) =>
+  expect(courseOf({ course, booked: [at] }).visits.map(brief)).toContain(other),
+);
+
+test("a course too open to be worked out is told as that, whatever is booked", () => {
+  const course = ["change every 2-9 days for 2-300 days, first tomorrow"];
+  for (const booked of [[], ["2026-03-04T10:00"]])
+    expect(run({ course, booked }).problems.map(({ code }) => code)).toEqual(["gap-unusual", "course-too-open"]);
+});
+
+describe("on a day that a partner clinic stands in, our clinician is not there", () => {
+  const partner = { name: "Lakeside", phone: "+13125550199", address: [], hours: everyDay };
+  const clinic = {
+    partner,
+    closed: [{ from: "2026-03-05", to: "2026-03-05" }],
+    clinicians: [{ name: "Dr. Noor Haddad", days: ["thursday", "friday"], away: [] }],
+  } as Partial<Plan["clinic"]>;
+  const clinician = "Dr. Noor Haddad";
+
+  test("a visit that waits for them is not there", () =>
+    expect(run({ course: ["recheck day 3"], clinic, clinician }).problems.map(({ code }) => code)).toEqual([
+      "clinician-away",
+    ]));
+
+  test("an appointment without them is asked about", () =>
+    expect(
+      run({ course: ["recheck day 3-4"], booked: ["2026-03-05T10:00"], clinic, clinician }).problems.map(
+        ({ code }) => code,
+      ),
+    ).toContain("booked-without-clinician"));
 });

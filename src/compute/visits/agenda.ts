@@ -43,7 +43,8 @@ export function agendaOf(plan: Plan, kinds: readonly VisitKind[]): Agenda {
   const day = clinicDays(plan);
   const written = known((number: number) => dayOf(discharged, number));
   const on = known((number: number) => day(written(number)));
-  const isIn = known((number: number) => clinician?.isIn(written(number)) ?? true);
+  // Where the partner stands in, our clinician is not there.
+  const isIn = known((number: number) => on(number).partner === null && (clinician?.isIn(written(number)) ?? true));
   const reaches = new Map<string, Reach>();
 
   const reach = (slot: Slot, minutes: number, waitsFor: string | null): Reach => {
@@ -51,8 +52,7 @@ export function agendaOf(plan: Plan, kinds: readonly VisitKind[]): Agenda {
     const before = reaches.get(name);
     if (before) return before;
     const starts = known((number: number) => {
-      // Where the partner stands in, our clinician is not there.
-      if (waitsFor && (!isIn(number) || on(number).partner !== null)) return [];
+      if (waitsFor && !isIn(number)) return [];
       return startsOn(plan, on(number), slot, minutes);
     });
     const now = reachOf(starts, waitsFor);

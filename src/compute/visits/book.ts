@@ -23,7 +23,7 @@ export function book(
   bookings: ReadonlyMap<number, Booking>,
   solver: Solver,
 ): Booked | null {
-  const booked = [...bookings.keys()].sort((a, b) => a - b);
+  const booked = [...bookings.keys()];
   const kept = solver({ ...nothingAgreed, booked });
   if (!kept) return null;
   // A course begins on day 1: nothing of it falls on the day of discharge itself.

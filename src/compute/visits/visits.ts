@@ -93,7 +93,8 @@ function keep(
     return { value: null, problems: blocked.length > 0 ? blocked : [problem("course-fits-no-calendar", at, {})] };
   };
   if (stops(kept.problems)) {
-    const unbooked = solver(nothingAgreed) ?? [];
+    const unbooked = solver(nothingAgreed);
+    if (!unbooked) return { value: null, problems: [problem("course-too-open", at, {})] };
     return unbooked.length === 0 ? noDay(unbooked) : { value: null, problems: kept.problems };
   }
   // An appointment may settle how the wound goes; without one every way it may go must have its days.

@@ -51,7 +51,10 @@ export function singleParts(
     parts = parts.flatMap((part) => {
       const base = baseOf(once, part.state, lastOf);
       const agreed = fixed.get(index);
-      if (base === null || day < (agreed ?? base + from)) return [part];
+      if (base === null) return [part];
+      // The day that is agreed is one of its own, from the day it counts from: another day of that one is out.
+      if (agreed !== undefined && (agreed < base + from || agreed > base + to)) return [];
+      if (day < (agreed ?? base + from)) return [part];
       const last = agreed ?? base + to;
       if (day > last) return [];
       const wait = day < last ? [part] : [];
