@@ -43,6 +43,7 @@ export const visitKinds = {
   "day-against-others": stop<{ day: OneDay; nearest: OneDay }>(),
   "window-against-others": stop<{ from: OneDay; to: OneDay; nearest: OneDay }>(),
   "course-fits-no-calendar": stop<Nothing>(),
+  "repeat-never-comes": ask<{ given: string }>("given"),
   "repeat-meets-closed-day": ask<{ day: OneDay; after: OneDay }>(),
   "repeat-may-meet-closed-day": note<{ day: OneDay; after: OneDay }>(),
   "repeat-meets-absence": ask<{ day: OneDay; after: OneDay }>(),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { brief, courseOf, run } from "./help.js";
+import { brief, courseOf, run, told } from "./help.js";
 
 const visits = (...course: string[][]) => courseOf({ course }).visits.map(brief);
 const often = (kind: string, ...course: string[][]) =>
@@ -97,4 +97,45 @@ describe("what ends a visit that repeats", () => {
     const course = ["change every 2 days until day 10, first day 3", "maybe closure"];
     expect(often("bandage-change", course)).toEqual({ fewest: 0, likely: 4, most: 4 });
   });
+});
+
+// Discharged on Monday, March 2, at a clinic that never closes: day N is March 2 + N.
+describe("changes that begin when the wound has been shut are not ended by that", () => {
+  const changes = (course: string[]) =>
+    courseOf({ course })
+      .visits.filter(({ purposes }) => purposes.some(({ kind }) => kind === "bandage-change"))
+      .map(({ earliest }) => earliest.slice(5));
+
+  test.each([
+    [
+      ["drain out day 3", "closure 2 days after drain out", "change every 2 days until day 14, first day 8"],
+      ["03-10", "03-12", "03-14", "03-16"],
+    ],
+    [
+      [
+        "closure day 4",
+        "sutures out 10 days after closure",
+        "change every 2 days for 6 days, first 2 days after sutures out",
+      ],
+      ["03-18", "03-20", "03-22"],
+    ],
+    [
+      ["closure day 4", "drain out day 5", "change every 2 days for 6 days, first 2 days after drain out"],
+      ["03-09", "03-11", "03-13"],
+    ],
+    // Both count from the drain, whatever day of its window that is.
+    [
+      [
+        "drain out day 3-6",
+        "closure 2 days after drain out",
+        "change every 2 days for 5 days, first 4 days after drain out",
+      ],
+      ["03-09", "03-11", "03-13"],
+    ],
+  ])("%j", (course, days) => expect(changes(course)).toEqual(days));
+
+  test("a line that nothing leaves a day is asked about, and not dropped in silence", () =>
+    expect(told({ course: ["closure day 5-6", "change every 2 days until day 12, first day 6"] })).toEqual([
+      "repeat-never-comes 11:9+6",
+    ]));
 });

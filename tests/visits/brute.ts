@@ -98,8 +98,20 @@ function endsOf({ singles, phases }: Words, { until }: PhaseWords): number[] {
   const { first = null, firstAfter = null } = phases[0] ?? {};
   const closure = singles.findIndex(({ name }) => name === "closure");
   const later =
-    firstAfter === closure || (firstAfter === null && first && first[0] > (singles[closure]?.window[1] ?? 0));
+    first &&
+    (firstAfter === closure ||
+      daysByWords(singles).every((days) => (days[firstAfter ?? -1] ?? 0) + first[0] > (days[closure] ?? 0)));
   return [...(until === null ? [] : [until]), ...(closure < 0 || later ? [] : [closure])];
+}
+
+/** Every set of days the words of the single visits name, whatever the calendar says. */
+function daysByWords(singles: readonly SingleWords[]): number[][] {
+  return product(singles.map(({ window }) => up(...window))).map((chosen) => {
+    const days: number[] = [];
+    for (const [i, { after }] of singles.entries())
+      days.push((chosen[i] ?? 0) + (typeof after === "number" ? (days[after] ?? 0) : 0));
+    return days;
+  });
 }
 
 function schedulesOf(words: Words, happens: boolean[], lengths: number[]): Schedule[] {

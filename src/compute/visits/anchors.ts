@@ -1,6 +1,6 @@
 import { type Problem, problem } from "#problems/problem.js";
 import type { VisitKind } from "#tables/visits.js";
-import type { Anchor, End, Line, OnceLine, RepeatLine, Said } from "./language/line.js";
+import type { Anchor, End, Line, OnceLine, RepeatLine, Said, Span, When } from "./language/line.js";
 
 /** The lines of a plan, sorted: single visits, and repeating ones as the runs that follow each other. */
 export type Sorted = { lines: readonly Line[]; single: readonly OnceLine[]; runs: readonly RepeatLine[][] };
@@ -51,18 +51,35 @@ export function findEnd(among: Sorted, line: RepeatLine, until: NonNullable<End[
 }
 
 /** The single visits that end a repeating one without a word: where the wound is shut, nobody changes its bandage. */
-export function endersOf({ single, runs }: Sorted, line: RepeatLine): number[] {
+export function endersOf(among: Sorted, line: RepeatLine): number[] {
   if (!line.kind.value.ofOpenWound) return [];
-  const [begins = line] = runs.find((run) => run.includes(line)) ?? [];
-  return single.flatMap(({ care, kind, when }, index) => {
-    const shuts = care === line.care && kind.value.endsBandage;
-    return shuts && !beginsAfter(begins, kind.value, when) ? [index] : [];
+  const [begins = line] = among.runs.find((run) => run.includes(line)) ?? [];
+  return among.single.flatMap((shuts, index) => {
+    const ends = shuts.care === line.care && shuts.kind.value.endsBandage;
+    return ends && !beginsAfter(among, begins, shuts) ? [index] : [];
   });
 }
 
-/** It begins when the wound has been shut, and so is not ended by it. */
-function beginsAfter({ first }: RepeatLine, kind: VisitKind, when: OnceLine["when"]): boolean {
-  if (!first) return false;
-  if (first.after) return first.after.value.id === kind.id;
-  return when !== null && !when.after && first.span.value.from > when.span.value.to;
+/** It begins when the wound has been shut, and so is not ended by it: counted from discharge, or from a visit both wait for. */
+function beginsAfter(among: Sorted, run: RepeatLine, shuts: OnceLine): boolean {
+  if (run.first && daysFrom(among, run, run.first, shuts)) return true;
+  return [null, ...among.single].some((base) => {
+    const [begins, shut] = [
+      run.first && daysFrom(among, run, run.first, base),
+      daysFrom(among, shuts, shuts.when, base),
+    ];
+    return begins && shut && begins.from > shut.to;
+  });
+}
+
+/** On which days from another visit on (null: from discharge) something is due; null where it does not count from that one. */
+function daysFrom(among: Sorted, line: Line, when: When | null, base: OnceLine | null, links = 0): Span | null {
+  if (!when || links > among.single.length) return null;
+  const { span, after } = when;
+  if (!after) return base === null ? span.value : null;
+  const anchor = among.single[findAnchor(among, line, after).items[0] ?? -1];
+  if (!anchor) return null;
+  if (anchor === base) return span.value;
+  const before = daysFrom(among, anchor, anchor.when, base, links + 1);
+  return before && { from: before.from + span.value.from, to: before.to + span.value.to };
 }

@@ -12,6 +12,7 @@ import { type Booking, readBooked } from "./booked.js";
 import { checkBooked } from "./check-booked.js";
 import { checkPartnerDays, checkStretches } from "./check-days.js";
 import { checkLines } from "./check-lines.js";
+import { checkNever } from "./check-never.js";
 import { countsOf, endOf } from "./counts.js";
 import type { CourseModel } from "./course.js";
 import { firstTripOf } from "./first-trip.js";
@@ -43,6 +44,8 @@ export function computeVisits(plan: Plan, kinds: VisitKind[]): Outcome<Course> {
   if (!kept.value) return { value: null, problems };
   const { solved, booked } = kept.value;
   problems.push(...checkStretches(model.value, solved, agenda), ...checkPartnerDays(model.value, solved, agenda));
+  // An appointment or a visit that was may have settled how the wound goes.
+  if (bookings.size === 0 && plan.revision === 0 && !stops(problems)) problems.push(...checkNever(model.value, solved));
 
   const cut = cutAt(model.value.onces.length, booked);
   const rows = rowsOf(model.value, solved, cut);
