@@ -111,13 +111,7 @@ export function openHouse(files: Record<string, Uint8Array>): Outcome<House> {
     web: fontNames.web.flatMap((name) => family(`web-${name}`, "woff2")),
   };
   return {
-    value: {
-      tables: tables.value,
-      templates: templates.value,
-      locales: locales.value,
-      fonts,
-      overrides: [],
-    },
+    value: { tables: tables.value, templates: templates.value, locales: locales.value, fonts, overrides: [] },
     problems,
   };
 }

@@ -1,9 +1,8 @@
 import { type Built, builder, type Task } from "./build-task.js";
 import { openDesk } from "./desk.js";
-import { terminal } from "./terminal.js";
+import { type Look, terminal } from "./terminal.js";
 
-/** How the main thread's terminal is, which a worker cannot see. */
-export type Look = { width: number; seen: boolean; colour: boolean };
+/** look: of the main thread's terminal. */
 type Order = { task: Task; look: Look };
 
 /** What ships is opened once a thread. */

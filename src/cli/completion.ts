@@ -1,4 +1,5 @@
 import { Argument, Command } from "commander";
+import { quoted } from "./quoted.js";
 
 const manual = `
 Prints a script that completes commands, flags and their choices, and file names, in
@@ -75,7 +76,6 @@ complete -o filenames -F _hearthsheet hearthsheet
 }
 
 function zsh(words: readonly Words[]): string {
-  const quoted = (text: string) => `'${text.replaceAll("'", "'\\''")}'`;
   const escaped = (text: string) => text.replaceAll("\\", "\\\\").replaceAll(":", "\\:");
   const described = (word: string, about: string) => quoted(`${escaped(word)}:${escaped(about)}`);
   const cases = words.slice(1).map(({ name, flags, below }) => {
@@ -115,7 +115,7 @@ if [[ "\${funcstack[1]}" == _hearthsheet ]]; then _hearthsheet "$@"; else compde
 }
 
 function fish(words: readonly Words[]): string {
-  const quoted = (text: string) => `'${text.replaceAll("\\", "\\\\").replaceAll("'", "\\'")}'`;
+  const fishQuoted = (text: string) => `'${text.replaceAll("\\", "\\\\").replaceAll("'", "\\'")}'`;
   return `# hearthsheet completion fish
 complete -c hearthsheet -n __fish_use_subcommand -f
 ${words
@@ -126,12 +126,12 @@ ${words
       name === ""
         ? []
         : [
-            `complete -c hearthsheet -n ${quoted(parent ? `__fish_seen_subcommand_from ${parent}` : "__fish_use_subcommand")} -a ${name.split(" ").at(-1)} -d ${quoted(about)}`,
+            `complete -c hearthsheet -n ${fishQuoted(parent ? `__fish_seen_subcommand_from ${parent}` : "__fish_use_subcommand")} -a ${name.split(" ").at(-1)} -d ${fishQuoted(about)}`,
           ];
-    const plain = name === "" ? [] : below.map((one) => `complete -c hearthsheet -n ${quoted(within)} -a ${one}`);
+    const plain = name === "" ? [] : below.map((one) => `complete -c hearthsheet -n ${fishQuoted(within)} -a ${one}`);
     const own = flags.map(
       ({ flag, about, choices }) =>
-        `complete -c hearthsheet -n ${quoted(within)} -l ${flag.slice(2)} -d ${quoted(about)}${choices.length > 0 ? ` -x -a ${quoted(choices.join(" "))}` : ""}`,
+        `complete -c hearthsheet -n ${fishQuoted(within)} -l ${flag.slice(2)} -d ${fishQuoted(about)}${choices.length > 0 ? ` -x -a ${fishQuoted(choices.join(" "))}` : ""}`,
     );
     return [...self, ...plain, ...own];
   })

@@ -19,6 +19,7 @@ import { tryPlan } from "./entry/trial.js";
 import { writeFresh } from "./entry/write-fresh.js";
 import type { ExitCode } from "./exit-code.js";
 import type { NewOptions } from "./options.js";
+import { quoted } from "./quoted.js";
 import { report } from "./report.js";
 import { sayer } from "./say.js";
 import { verdictLine, verdictOn } from "./verdict.js";
@@ -128,7 +129,7 @@ async function write(desk: Desk, room: PlanRoom, path: string, answers: Answers)
 }
 
 /** A path as one word of a command. */
-const word = (path: string) => (/^[\w./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`);
+const word = (path: string) => (/^[\w./-]+$/.test(path) ? path : quoted(path));
 
 /** The plan as check would see it, as far as its words. */
 function settledCase(room: PlanRoom, path: string, text: string): { case: Case; problems: Problem[] } {

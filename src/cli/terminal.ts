@@ -17,10 +17,13 @@ export type Terminal = {
   colour: boolean;
 };
 
+/** How a terminal looks, for a thread that cannot see it. */
+export type Look = Pick<Terminal, "width" | "seen" | "colour">;
+
 const eraseLine = "\r\u001b[K";
 
 /** look: what is known of the terminal already, where this thread cannot see it. */
-export function terminal(look: Partial<Pick<Terminal, "width" | "seen" | "colour">> = {}): Terminal {
+export function terminal(look: Partial<Look> = {}): Terminal {
   const { stdout, stderr, env } = process;
   const colour = look.colour ?? Boolean(stderr.isTTY && !env["NO_COLOR"] && env["TERM"] !== "dumb");
   const width = look.width ?? Math.max(40, stderr.columns ?? 140);

@@ -1,8 +1,9 @@
 import type { Outcome } from "#problems/problem.js";
-import { alsoCalled, withNamesGiven } from "./also-called.js";
+import { alsoCalled } from "./also-called.js";
 import { type CashRounding, readCash } from "./cash.js";
 import { type GlossaryRow, readGlossary } from "./glossary.js";
 import { type Medicines, readMedicines } from "./medicines.js";
+import { withNamesGiven } from "./names-given.js";
 import { type ReadingRule, readReading } from "./reading.js";
 import { together } from "./together.js";
 import { type CareTables, readCare } from "./topics.js";

@@ -18,14 +18,14 @@ import { courseDays, dayMarks, type Mark, markOrder } from "./day-marks.js";
 const isoDay = (date: Date): Day => format(date, "yyyy-MM-dd");
 
 /** So few days stand whole in the strip of the course, and need no grid besides. */
-const week = 7;
+const fewDays = 7;
 
 /** A grid for each month the course touches, of the weeks it touches; the marks are told once, under the last. */
 export function monthsOn(page: Page): Block[] {
   const days = courseDays(page.view);
   const marks = dayMarks(page.view);
   const [first, last] = [days[0], days.at(-1)];
-  if (!first || !last || days.length <= week) return [];
+  if (!first || !last || days.length <= fewDays) return [];
   const span = { start: parseISO(first), end: parseISO(last) };
   const months = eachMonthOfInterval(span).map((month) => monthOn(page, month, span, marks));
   const legend = legendOf(page, new Set([...marks.values()].flat()));
