@@ -34,7 +34,10 @@ let bytes = 0;
 const alongMB = [];
 for (let n = 0; n < count; n++) {
   bytes += await build(n);
-  if ((n + 1) % Math.ceil(count / 10) === 0) alongMB.push(Math.round(process.memoryUsage().rss / 2 ** 20));
+  if ((n + 1) % Math.ceil(count / 10) !== 0) continue;
+  const megabytes = Math.round(process.memoryUsage().rss / 2 ** 20);
+  alongMB.push(megabytes);
+  process.stderr.write(`${n + 1} plans, ${megabytes} MB\n`);
 }
 const { user, system } = process.cpuUsage(before);
 const peak = process.resourceUsage().maxRSS / 1024;

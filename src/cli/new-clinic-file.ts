@@ -9,8 +9,10 @@ import { openDesk } from "./desk.js";
 import type { ClinicAnswers } from "./entry/answers.js";
 import { asker, canAsk, teller } from "./entry/ask.js";
 import { clinicDraft } from "./entry/clinic-draft.js";
-import { clinicQuestions } from "./entry/clinic-questions.js";
+import { type ClinicFollowed, clinicQuestions, withCountry } from "./entry/clinic-questions.js";
+import { countryOfMachine } from "./entry/country.js";
 import { hold } from "./entry/interview.js";
+import { countryOfPhone } from "./entry/phone-line.js";
 import { planDraft } from "./entry/plan-draft.js";
 import { remarks } from "./entry/remarks.js";
 import { standIns } from "./entry/stand-ins.js";
@@ -37,23 +39,27 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
   const tried = (text: string, language: string) => {
     const clinic = { file: path, bytes: new TextEncoder().encode(text) };
     const plan = { discharged: "2026-03-02 12:00", ...standIns({}, offered, language) };
-    const draft = { clinic: path, schema: null, collars: offered.collars, open: [] };
+    const draft = { clinic: path, schema: null, collars: offered.collars, asks: [] };
     return tryPlan(
       planDraft(plan, draft, () => ""),
       "plan",
       { house, clinic, today: "2026-03-02" },
     );
   };
-  const tryOut = (answers: ClinicAnswers): Outcome<unknown> =>
+  const tryOut = (answers: ClinicAnswers): Outcome<ClinicFollowed> =>
     tried(
-      clinicDraft({ ...standInsOf(answers), ...answers }, null, () => ""),
+      clinicDraft({ ...standInsOf(answers), ...withCountry(answers) }, null, () => ""),
       answers.language ?? "en",
     );
 
   const zone = new Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const language = speaks(house, deskLanguage()) ?? "en";
+  const country = countryOfMachine(zone, deskLanguage());
+  const questions = clinicQuestions(languages(house), { country, zone, language, now: new Date() });
   const asking = canAsk() ? asker(desk, deskLanguage(), tryOut) : null;
-  const questions = clinicQuestions(languages(house), zone, speaks(house, deskLanguage()) ?? "en");
-  const held = await hold({ questions, tryOut }, options, asking, teller(desk, deskLanguage()));
+  if (asking) say(problem("new-keys", at, {}));
+  const given = { ...fromPhone(options.phone), ...options };
+  const held = await hold({ questions, tryOut }, given, asking, teller(desk, deskLanguage()));
   if (!held) {
     say(problem("new-cancelled", at, {}));
     return 2;
@@ -63,14 +69,24 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
     return 2;
   }
 
-  const language = held.answers.language ?? deskLanguage();
-  const text = clinicDraft(held.answers, schemaName, remarks(house, language));
-  const { problems } = tried(text, language);
+  const answers = withCountry(held.answers);
+  const writes = answers.language ?? deskLanguage();
+  const text = clinicDraft(answers, schemaName, remarks(house, writes));
+  const { problems } = tried(text, writes);
   const settled = settle(toldOnce(problems.filter((one) => one.at.file === path)), []);
   const texts: Case["texts"] = [{ file: path, bytes: new TextEncoder().encode(text), is: "clinic", firstLine: 1 }];
   report(
     desk,
-    { name: path, plan: { value: null, problems }, earlier: [], past: [], texts, house, language, reviews: noReviews },
+    {
+      name: path,
+      plan: { value: null, problems },
+      earlier: [],
+      past: [],
+      texts,
+      house,
+      language: writes,
+      reviews: noReviews,
+    },
     settled,
   );
   if (settled.open.length > 0) return 1;
@@ -87,6 +103,12 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
   }
   desk.terminal.out(json ? JSON.stringify({ clinic: path }) : path);
   return 0;
+}
+
+/** A phone with its country code says where the clinic is. */
+function fromPhone(phone: string | undefined): ClinicAnswers {
+  const country = phone === undefined ? undefined : countryOfPhone(phone);
+  return country === undefined ? {} : { country };
 }
 
 /** The flags that are missing. The country is known by the phone: where only its code is, that is what is missing. */

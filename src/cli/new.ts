@@ -3,7 +3,7 @@ import { format } from "date-fns/format";
 import { dayArgument } from "./arguments.js";
 import type { ExitCode } from "./exit-code.js";
 import { newClinicCommand } from "./new-clinic.js";
-import type { NewOptions } from "./options.js";
+import { allowOption, type NewOptions } from "./options.js";
 
 const manual = `
 Asks at most twelve short questions and writes a plan that builds: YAML with comments,
@@ -20,9 +20,13 @@ The profile is clinic.yaml in the plan's folder or above it, or --clinic. Beside
 once, goes plan.schema.json, from which editors complete and check plans.
 No file is ever written over.
 
-A medicine is a line with the fields of a plan, a comma between:
+Esc goes back a question. Ctrl+C ends, and nothing is written. What needs your reason is
+asked about at the end, or take --allow.
+
+A medicine is a line as you would prescribe it, or with the fields of a plan:
+  carprofen … mg tablet, … mg/kg q…h for … days with food, last given 9 am
   carprofen, tablet … mg, dose … mg/kg, every … h, for … days,
-  last given 09:00, with food, why For pain and swelling
+  last given 09:00, food with, why For pain and swelling
 Where a tablet may be cut, add: splits halves
 A course is what comes, and when, counted from the day it is handed out:
   change every day for 3-5 days, first tomorrow
@@ -65,6 +69,7 @@ export const newCommand = (done: (code: ExitCode) => void): Command =>
     .option("--paid <money>", "what was paid so far: 150.00")
     .option("--clinician <name>", "who signs")
     .option("--discharged <time>", 'when it is handed out: "2026-03-04 16:30" (default: now)')
+    .addOption(allowOption())
     .addOption(
       new Option("--today <day>", "as on this day, YYYY-MM-DD")
         .argParser(dayArgument)

@@ -87,7 +87,7 @@ export type NewOptions = Partial<
     string
   > &
     Record<"course" | "medicine" | "item", Several>
-> & { today: string; json?: boolean };
+> & { allow: Reason[]; today: string; json?: boolean };
 
 /** What was said of a new clinic profile by flags. */
 export type NewClinicOptions = Partial<
@@ -108,13 +108,16 @@ export type NewClinicOptions = Partial<
   >
 > & { address?: Several; afterAddress?: Several; json?: boolean };
 
-export const planOptions = (): Option[] => [
+export const allowOption = (): Option =>
   new Option(
     "--allow <CODE[:FOR]=reason>",
     "go on where a problem marked ask has this code (FOR: what it is given for, as printed); repeatable, kept in the record",
   )
     .argParser(allowArgument)
-    .default([], "none"),
+    .default([], "none");
+
+export const planOptions = (): Option[] => [
+  allowOption(),
   new Option("--today <day>", "read the plan as on this day, YYYY-MM-DD")
     .argParser(dayArgument)
     .default(format(new Date(), "yyyy-MM-dd"), "the day on this machine's clock"),

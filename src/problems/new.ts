@@ -6,9 +6,11 @@ type Money = { minor: number; currency: string };
 
 /** What is asked for a new plan or clinic profile, what follows from each answer, and what stands above its fields. */
 export const newKinds = {
+  "new-keys": note<Nothing>(),
   "new-ask": note<{ context: string }>(),
   "new-comment": note<{ context: string }>(),
   "new-keep": note<Nothing>(),
+  "new-reason": note<Nothing>(),
   "new-example": note<{ example: string }>(),
   "new-cancelled": note<Nothing>(),
 
@@ -25,6 +27,10 @@ export const newKinds = {
   "new-next": note<{ command: string }>(),
 
   // What follows from an answer.
+  "new-price": note<{ price: Money }>(),
+  "new-time": note<{ time: string }>(),
+  "new-phone": note<{ phone: string }>(),
+  "new-hours": note<{ hours: number }>(),
   "new-clinician": note<{ clinician: string }>(),
   "new-language": note<{ language: string }>(),
   "new-care": note<{ now: number; steps: number }>(),
@@ -34,6 +40,7 @@ export const newKinds = {
   "new-medicine": note<{
     medicine: string;
     give: string;
+    hours: number;
     doses: number;
     first: OneDay;
     at: string;

@@ -90,6 +90,10 @@ describe("from flags", () => {
     expect(err).toContain("dose-over-limit");
     expect(parse(read("rex.yaml")).allow).toBeUndefined();
     expect(run("build", "rex.yaml", "--out", "out", "--today", "2026-03-02").code).toBe(1);
+    const why = ["--allow", "dose-over-limit:carprofen, 8.8 mg/kg=Asked for."];
+    expect(
+      run("new", "why.yaml", ...rex, ...wound, ...day, "--medicine", carprofen.replace("4.4", "8.8"), ...why).err,
+    ).toContain("allowed[dose-over-limit]");
     const answered = read("rex.yaml").replace(/^# allow:[\s\S]*$/m, (block) =>
       block.replace(/^# /gm, "").replace(/reason:$/gm, "reason: A test."),
     );
@@ -181,6 +185,9 @@ describe("from flags", () => {
     expect(noCode).toMatchObject({ code: 2, out: "" });
     expect(noCode.err).toContain("312 555 0142 is not a phone number with its country code");
     expect(noCode.err).not.toContain("--country");
+    const inCountry = at("new", "clinic", "two.yaml", ...local, ...night, ...rest, "--country", "US");
+    expect(inCountry).toMatchObject({ code: 0 });
+    expect(readFileSync(join(bare, "two.yaml"), "utf8")).toContain("phone: +1 312 555 0142");
     rmSync(bare, { recursive: true });
   });
 });
@@ -198,7 +205,7 @@ describe("every plan it can write", () => {
     room = opened.room;
   });
   const stops = (answers: Answers) => {
-    const draft = { clinic: "clinic.yaml", schema: "plan.schema.json", collars: room.collars, open: [] };
+    const draft = { clinic: "clinic.yaml", schema: "plan.schema.json", collars: room.collars, asks: [] };
     const { value, problems } = tryPlan(
       planDraft(answers, draft, (name) => `Of ${name}: {x} # "y".`),
       "plan.yaml",
@@ -318,7 +325,7 @@ describe("on a terminal", () => {
       for (const effect of [
         "Signs to go for at once: ",
         "March 3, 2026: bandage change",
-        "carprofen: 1 tablet each time. Doses at home: 4.",
+        "carprofen: 1 tablet each time, every 24 h. Doses at home: 4.",
         "Size L, 25 cm deep.",
         "likely $",
       ])
@@ -330,12 +337,14 @@ describe("on a terminal", () => {
     },
   );
 
-  it("asks for a clinic profile in twelve questions, and the country only where the phone does not tell it", () => {
+  it("asks for a clinic profile in twelve questions, and takes zone and money from a country that has one", () => {
     const steps: Step[] = [
       ["Name of the clinic", typed("Juniper Row")],
       ["Address", typed("18 Juniper Row; Riverbend")],
-      ["Phone, with", typed("312 555 0142")],
-      ["is not a phone number", ["\u0015", ...typed("+1 312 555 0142")]],
+      ["Country", [..."united states"]],
+      ["United States", [enter]],
+      ["Phone", typed("312 555")],
+      ["is not a phone number", ["\u0015", ...typed("312 555 0142")]],
       ["E-mail", [enter]],
       ["Who is open", typed("Lakeside Emergency; 400 Harbor Street")],
       ["Their phone", typed("+1 312 555 0187")],
@@ -343,22 +352,92 @@ describe("on a terminal", () => {
       ["This is needed", [..."\u007f".repeat(7), ..."new york"]],
       ["America/New York", [..."\u007f".repeat(8), ..."Chicago"]],
       ["America/Chicago", [enter]],
-      ["Currency", typed("USD")],
       ["staff write", [enter]],
-      ["Monday to Friday", typed("08:00-18:00")],
+      ["Monday to Friday", typed("8-6")],
+      ["does not say", ["\u0015", ...typed("8am-6pm")]],
       ["Saturday", [enter]],
       ["Sunday", [enter]],
     ];
     const { code, stderr, shown } = on(40, steps, ["new", "clinic", "ours.yaml"]);
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
-    expect(shown).toContain("Next: hearthsheet new");
+    for (const told of ["Esc goes back", "$48.00", "(312) 555-0142", "in a week: 50", "Next: hearthsheet new"])
+      expect(shown.replace(/[\s│]+/g, " ")).toContain(told);
     expect(parse(read("ours.yaml"), { schema: "failsafe" })).toMatchObject({
       country: "US",
+      phone: "+1 312 555 0142",
+      currency: "USD",
       "time zone": "America/Chicago",
       address: ["18 Juniper Row", "Riverbend"],
       "after hours": { name: "Lakeside Emergency", address: ["400 Harbor Street"] },
       hours: { monday: "08:00-18:00", sunday: "closed" },
     });
+    const britain: Step[] = [
+      ["Country", [..."united kingdom"]],
+      ["United Kingdom", [enter]],
+      ["staff write", [enter]],
+    ];
+    const flags = ["--name", "Chestnut", "--address", "4 Hill Road", "--after-name", "Night", "--weekdays", "8-18"];
+    // Kept for examples by Ofcom.
+    const phones = ["--phone", "020 7946 0018", "--after-phone", "020 7946 0019", "--email", "a@example.org"];
+    const rest = ["--saturday", "closed", "--sunday", "closed"];
+    expect(on(80, britain, ["new", "clinic", "chestnut.yaml", ...flags, ...phones, ...rest]).stderr).toBe("");
+    expect(parse(read("chestnut.yaml"), { schema: "failsafe" })).toMatchObject({
+      ...{ country: "GB", "time zone": "Europe/London", currency: "GBP", phone: "+44 20 7946 0018" },
+    });
+  });
+
+  it("goes back with Esc, and finds there what was typed, until an answer before it changes", () => {
+    const esc = "\u001b";
+    const steps: Step[] = [
+      ["Dog or cat?", [enter]],
+      ["Name and weight", typed("Brambel, 24.6 kg")],
+      ["Owner's name", typed("Lucía Ferrer")],
+      ["owner reads", [esc]],
+      ["Owner's name", [esc]],
+      ["Name and weight", ["\u001b[D".repeat(9), "\u007f", "\u007f", ...typed("le")]],
+      ["Owner's name", ["\u0015", ...typed("Ana Ferrer")]],
+      ["owner reads", [enter]],
+      ["cared for", [..."stitches", enter]],
+      ["Where on", typed("left thigh")],
+      ["found and done", [enter]],
+      ["Visits, with", typed("-")],
+      ["Medicines, with", [enter]],
+      ["Collar: neck", [enter]],
+      ["on the estimate", [enter]],
+    ];
+    const { code, stderr } = on(80, steps, ["new", "dog.yaml", ...day]);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    const plan = parse(read("dog.yaml"), { schema: "failsafe" });
+    expect([plan.patient.name, plan.owner.name]).toEqual(["Bramble", "Ana Ferrer"]);
+    expect(plan.care[0].course).toBeUndefined();
+  });
+
+  it("asks why where the plan asks for a reason, so that it builds", () => {
+    const high = carprofen.replace("4.4", "6");
+    const steps: Step[] = [
+      ["Medicines, with", typed(high)],
+      ["Enter again keeps it", [enter]],
+      ["Collar: neck", [enter]],
+      ["on the estimate", [enter]],
+      ["into the record", typed("x".repeat(201))],
+      ["200", ["\u0015", ...typed("Asked for by the specialist.")]],
+    ];
+    const { code, stderr } = on(80, steps, [
+      "new",
+      "dog.yaml",
+      ...rex,
+      ...wound,
+      ...day,
+      "--reason",
+      "A cut.",
+      "--course",
+      "-",
+    ]);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    expect(parse(read("dog.yaml"), { schema: "failsafe" }).allow).toMatchObject([
+      { problem: "dose-over-limit", reason: "Asked for by the specialist." },
+    ]);
+    expect(run("build", "dog.yaml", "--out", "out", "--today", "2026-03-02").code).toBe(0);
   });
 
   it("lets no answer pass that would stop the plan, and asks twice for one that needs a reason", () => {

@@ -42,7 +42,7 @@ it.each(topics.map((topic) => [topic.id, topic] as const))(
     expect(offered).toEqual(topic.oftenCourse.length > 0 ? [topic.oftenCourse.join("; ")] : []);
 
     const read = offered.length > 0 ? question?.read(offered, moment) : {};
-    const draft = { clinic: "clinic.yaml", schema: "plan.schema.json", collars: room.collars, open: [] };
+    const draft = { clinic: "clinic.yaml", schema: "plan.schema.json", collars: room.collars, asks: [] };
     const { value, problems } = tryPlan(
       planDraft({ ...answers, ...read }, draft, () => ""),
       "plan.yaml",

@@ -4,7 +4,7 @@ import { explain, type Outcome, type Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
 import type { Desk } from "../desk.js";
 import { printable } from "../printable.js";
-import { type Ask, isProblem, type Moment, type Question } from "./interview.js";
+import { type Ask, back, isProblem, type Moment, type Question } from "./interview.js";
 import { brought } from "./trial.js";
 
 const at = { file: "", line: 1, column: 1, length: 1 };
@@ -28,7 +28,7 @@ export function asker<A extends object, F>(
     return printable(hint ? `${what} ${hint}` : what);
   };
 
-  return async (question, moment) => {
+  return async (question, moment, said) => {
     let doubted = "";
     const fault = (typed: readonly string[]): string | undefined => {
       const found = faultOf(question, moment, typed, tryOut);
@@ -42,8 +42,7 @@ export function asker<A extends object, F>(
     };
     const message = say(problem("new-ask", at, { context: question.context }));
     const example = question.example && say(problem("new-example", at, { example: question.example }));
-    const answer = await askOne(question, moment, { message, example, fault });
-    return typeof answer === "symbol" ? null : answer;
+    return answerOrBack(() => askOne(question, moment, { message, example, said, fault }));
   };
 }
 
@@ -55,6 +54,25 @@ export const teller =
     const lines = found.map((one) => wrapAnsi(printable(explain(one, house, language).what), room));
     if (lines.length > 0) log.info(lines.join("\n"), { output });
   };
+
+/** Asks for a line that may stay empty, outside of any interview; null: they have had enough. */
+export async function askLine(message: string, fault: (typed: string) => string | undefined): Promise<string | null> {
+  const answer = await text({ message, output, defaultValue: "", validate: (typed = "") => fault(typed.trim()) });
+  return isCancel(answer) ? null : answer.trim();
+}
+
+/** Esc goes back a question, Ctrl+C ends: the prompts tell both alike, as a cancel, so the key itself is looked at. */
+async function answerOrBack(asked: () => Answer): Promise<readonly string[] | typeof back | null> {
+  let key = "";
+  const listen = (_: string, pressed: { name?: string }) => {
+    key = pressed.name ?? "";
+  };
+  process.stdin.on("keypress", listen);
+  const answer = await asked();
+  process.stdin.off("keypress", listen);
+  if (typeof answer !== "symbol") return answer;
+  return key === "escape" ? back : null;
+}
 
 /** What is wrong with an answer by itself, and what it would bring to the plan. */
 function faultOf<A extends object, F>(
@@ -72,31 +90,34 @@ function faultOf<A extends object, F>(
 type Fault = (typed: readonly string[]) => string | undefined;
 type Answer = Promise<readonly string[] | symbol>;
 
-type Saying = { message: string; example: string | undefined; fault: Fault };
+/** said: the answer before they went back, if they did. */
+type Saying = { message: string; example: string | undefined; said: readonly string[] | undefined; fault: Fault };
 
 async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, saying: Saying): Answer {
-  const { message, fault } = saying;
+  const { message, said, fault } = saying;
   const usual = (question.offered ?? question.initial)?.(moment) ?? [];
   if (question.kind === "text") return askText(usual[0] ?? "", saying);
   const options = question.options?.(moment) ?? [];
-  const chosen = options.find(({ value }) => usual.includes(value))?.value;
+  const initialValues = [...(said ?? usual)];
+  const chosen = options.find(({ value }) => initialValues.includes(value))?.value;
   const one = { message, options, output, maxItems: few, ...(chosen === undefined ? {} : { initialValue: chosen }) };
   // Searched for and not found, nothing is chosen.
   const validate = (typed: string | string[] | undefined) => fault([typed ?? []].flat());
   if (question.kind === "many") {
-    return autocompleteMultiselect({ message, options, output, maxItems: few, initialValues: [...usual], validate });
+    return autocompleteMultiselect({ message, options, output, maxItems: few, initialValues, validate });
   }
   const answer = options.length > few ? await autocomplete({ ...one, validate }) : await select(one);
   return isCancel(answer) ? answer : [answer];
 }
 
-/** What is usual is taken by Enter alone. */
-async function askText(usual: string, { message, example = "", fault }: Saying): Answer {
+/** What is usual is taken by Enter alone; what was said before stands in the line, to be mended. */
+async function askText(usual: string, { message, example = "", said, fault }: Saying): Answer {
   const answer = await text({
     message,
     output,
     placeholder: usual || example,
     defaultValue: usual,
+    ...(said?.[0] ? { initialValue: said[0] } : {}),
     validate: (typed) => fault([typed || usual]),
   });
   return isCancel(answer) ? answer : [answer];

@@ -1,16 +1,25 @@
-import { parsePhoneNumberFromString } from "libphonenumber-js";
-import type { Language } from "#index.js";
+import type { Language, Plan, Problem } from "#index.js";
+import { problem } from "#problems/problem.js";
 import type { ClinicAnswers } from "./answers.js";
+import { clockIn } from "./clock-in.js";
+import { countries, currencyOf, zonesOf } from "./country.js";
+import { hoursLine } from "./hours-line.js";
 import type { Moment, Option, Question } from "./interview.js";
+import { dialled, withCountryCode } from "./phone-line.js";
 import { listed } from "./said-fields.js";
 
-type ClinicQuestion = Question<ClinicAnswers, unknown>;
-type ClinicMoment = Moment<ClinicAnswers, unknown>;
+export type ClinicFollowed = { plan: Plan };
+type ClinicQuestion = Question<ClinicAnswers, ClinicFollowed>;
+type ClinicMoment = Moment<ClinicAnswers, ClinicFollowed>;
 
+/** What is known before the first question, of this machine: where it stands, its clock's zone and the language it speaks. */
+export type Machine = { country: string | null; zone: string; language: string; now: Date };
+
+const at = { file: "", line: 1, column: 1, length: 1 };
 const first = (typed: readonly string[]) => typed[0]?.trim() ?? "";
 
-/** The questions of a clinic profile. zone: that of this machine; staffLanguage: that of its system. */
-export function clinicQuestions(languages: readonly Language[], zone: string, staffLanguage: string): ClinicQuestion[] {
+/** The questions of a clinic profile. languages: those a sheet may be in. */
+export function clinicQuestions(languages: readonly Language[], machine: Machine): ClinicQuestion[] {
   const ask = (context: string, field: keyof ClinicAnswers, more: Partial<ClinicQuestion> = {}): ClinicQuestion => ({
     context,
     fields: [field],
@@ -20,34 +29,65 @@ export function clinicQuestions(languages: readonly Language[], zone: string, st
     read: (typed) => ({ [field]: first(typed) }),
     ...more,
   });
+  const phone = (field: "phone" | "afterPhone"): Partial<ClinicQuestion> => ({
+    read: (typed, { answers: { country } }) => ({ [field]: withCountryCode(first(typed), country) }),
+    shown: (_, { answers }) => phoneShown(answers[field], answers.country),
+  });
+  const hours = (field: "weekdays" | "saturday" | "sunday"): Partial<ClinicQuestion> => ({
+    read: (typed) => ({ [field]: hoursLine(first(typed)) }),
+    shown: ({ plan }) => [hoursShown(plan.clinic.hours)],
+  });
   return [
     ask("clinic-name", "name", { example: "Juniper Row Animal Clinic" }),
     ask("clinic-address", "address", {
       example: "18 Juniper Row; Riverbend, IL 60000",
       read: (typed) => ({ address: listed(first(typed)) }),
     }),
-    ask("clinic-phone", "phone", {
-      example: "+1 312 555 0142",
-      read: (typed) => ({ phone: first(typed), ...countryOf(first(typed)) }),
+    ask("country", "country", {
+      kind: "one",
+      offered: () => some(machine.country),
+      options: () => countryOptions(machine.language),
+      shown: (_, { answers: { country = "" } }) => countryShown(country, machine.now),
     }),
+    ask("clinic-phone", "phone", { example: "(312) 555-0142", ...phone("phone") }),
     ask("clinic-email", "email", { needed: false, example: "desk@example.org" }),
     ask("after-name", "afterName", {
       example: "Lakeside Animal Emergency Hospital; 400 Harbor Street",
       read: (typed) => nameAndAddress(listed(first(typed))),
     }),
-    ask("after-phone", "afterPhone", { example: "+1 312 555 0187" }),
-    ask("country", "country", { example: "US", when: ({ answers: { country } }) => country === undefined }),
-    ask("zone", "zone", { kind: "one", initial: () => [zone], options: (moment) => zonesOf(moment, zone) }),
-    ask("currency", "currency", { example: "USD" }),
+    ask("after-phone", "afterPhone", { example: "(312) 555-0187", ...phone("afterPhone") }),
+    ask("zone", "zone", {
+      kind: "one",
+      when: ({ answers: { country = "" } }) => zonesOf(country).length !== 1,
+      initial: () => [machine.zone],
+      options: (moment) => zoneOptions(moment, machine.zone),
+      shown: (_, { answers: { zone } }) => timeShown(zone, machine.now),
+    }),
+    ask("currency", "currency", {
+      example: "USD",
+      when: ({ answers: { country = "" } }) => currencyOf(country) === null,
+    }),
     ask("staff-language", "language", {
       kind: "one",
-      initial: () => some(languages.find(({ tag }) => tag === staffLanguage)?.tag),
+      initial: () => some(languages.find(({ tag }) => tag === machine.language)?.tag),
       options: () => languages.map(({ tag, name }) => ({ value: tag, label: name, hint: tag })),
     }),
-    ask("weekdays", "weekdays", { example: "08:00-18:00" }),
-    ask("saturday", "saturday", { initial: () => ["closed"] }),
-    ask("sunday", "sunday", { initial: () => ["closed"] }),
+    ask("weekdays", "weekdays", { example: "8am-6pm", ...hours("weekdays") }),
+    ask("saturday", "saturday", { initial: () => ["closed"], ...hours("saturday") }),
+    ask("sunday", "sunday", { initial: () => ["closed"], ...hours("sunday") }),
   ];
+}
+
+/** The answers with what a country says of itself, where it has one time zone alone and one money. */
+export function withCountry(answers: ClinicAnswers): ClinicAnswers {
+  const { country = "" } = answers;
+  const [zone, ...others] = zonesOf(country);
+  const currency = currencyOf(country);
+  return {
+    ...(zone !== undefined && others.length === 0 ? { zone } : {}),
+    ...(currency === null ? {} : { currency }),
+    ...answers,
+  };
 }
 
 const flags: Record<keyof ClinicAnswers, string> = {
@@ -70,21 +110,40 @@ const flags: Record<keyof ClinicAnswers, string> = {
 const nameAndAddress = ([afterName = "", ...afterAddress]: string[]): ClinicAnswers =>
   afterAddress.length > 0 ? { afterName, afterAddress } : { afterName };
 
-/** The country a phone number is of, where its code tells one. */
-function countryOf(phone: string): ClinicAnswers {
-  const country = parsePhoneNumberFromString(phone)?.country;
-  return country ? { country } : {};
+const some = (text: string | null | undefined): string[] => (text ? [text] : []);
+
+function countryOptions(language: string): Option[] {
+  const names = new Intl.DisplayNames(language, { type: "region" });
+  return countries()
+    .map((value) => ({ value, label: names.of(value) ?? value, hint: value }))
+    .sort((a, b) => a.label.localeCompare(b.label, language));
 }
 
-const some = (text: string | undefined): string[] => (text ? [text] : []);
-
-/** The zones of the country; Node 20 has them as a property, later ones as a method, and the library types know neither. */
-function zonesOf({ answers: { country = "" } }: ClinicMoment, zone: string): Option[] {
-  type WithZones = { timeZones?: string[]; getTimeZones?: () => string[] };
-  const locale = new Intl.Locale(/^[A-Z]{2}$/.test(country) ? `und-${country}` : "und") as unknown as WithZones;
-  const zones = locale.getTimeZones?.() ?? locale.timeZones ?? [];
-  return [...new Set(zones.length > 0 ? zones : [zone, "UTC"])].map((value) => ({
+function zoneOptions({ answers: { country = "" } }: ClinicMoment, zone: string): Option[] {
+  const zones = zonesOf(country);
+  return (zones.length > 0 ? zones : [...new Set([zone, "UTC"])]).map((value) => ({
     value,
     label: value.replaceAll("_", " "),
   }));
+}
+
+/** What its money looks like, and what time it is there where that is the same in all of it. */
+function countryShown(country: string, now: Date): Problem[] {
+  const { zone, currency } = withCountry({ country });
+  const price = currency === undefined ? [] : [problem("new-price", at, { price: { minor: 4800, currency } })];
+  return [...timeShown(zone, now), ...price];
+}
+
+const timeShown = (zone: string | undefined, now: Date): Problem[] =>
+  zone === undefined ? [] : [problem("new-time", at, { time: clockIn(zone, now) })];
+
+const phoneShown = (phone: string | undefined, country: string | undefined): Problem[] =>
+  phone === undefined ? [] : [problem("new-phone", at, { phone: dialled(phone, country) })];
+
+function hoursShown(week: Plan["clinic"]["hours"]): Problem {
+  const minutes = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3));
+  const open = Object.values(week)
+    .flat()
+    .reduce((sum, { open, close }) => sum + minutes(close) - minutes(open), 0);
+  return problem("new-hours", at, { hours: Math.round(open / 6) / 10 });
 }

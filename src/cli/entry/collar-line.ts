@@ -5,12 +5,11 @@ export const collarFields = ["type", "neck", "muzzle", "length", "until"];
 /** "neck 41 cm, length 20 cm, until bandage off"; bare measures are the neck and then the length, a bare kind its type. */
 export function collarLine(line: string, kinds: readonly string[]): Said {
   const said = saidFields(line, collarFields, (part, before) => {
-    if (kinds.includes(part.toLowerCase())) return { type: part.toLowerCase() };
-    if (/^\d+([.,]\d+)?\s*\p{L}*$/u.test(part)) {
-      if (before["neck"] === undefined) return { neck: part };
-      if (before["length"] === undefined) return { length: part };
-    }
-    return null;
+    const whole = (field: string, value: string) => ({ fields: { [field]: value }, length: part.length });
+    if (kinds.includes(part.toLowerCase())) return whole("type", part.toLowerCase());
+    if (!/^\d+([.,]\d+)?\s*\p{L}*$/u.test(part)) return null;
+    if (before["neck"] === undefined) return whole("neck", part);
+    return before["length"] === undefined ? whole("length", part) : null;
   });
   return { ...said, fields: inOrder(said.fields, collarFields) };
 }

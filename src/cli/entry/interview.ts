@@ -2,7 +2,7 @@ import type { Outcome, Problem } from "#index.js";
 
 /** What a question is asked with: the answers before it, and what follows from them (null while nothing does). */
 export type Moment<A, F> = { answers: A; facts: F | null };
-export type Option = { value: string; label?: string; hint?: string };
+export type Option = { value: string; label?: string; hint?: string; also?: string };
 /** What an answer says, or why it could not be read. */
 export type Read<A> = A | Problem;
 
@@ -29,17 +29,29 @@ export type Question<A, F> = {
 /** Questions, and what follows from the answers to some of them. */
 export type Interview<A, F> = { questions: readonly Question<A, F>[]; tryOut: (answers: A) => Outcome<F> };
 
-/** Asks one question and returns what was typed or chosen; null: they have had enough. */
-export type Ask<A, F> = (question: Question<A, F>, moment: Moment<A, F>) => Promise<readonly string[] | null>;
+/** Instead of an answer: ask the question before this one again. */
+export const back = Symbol("back");
+/**
+ * Asks one question and returns what was typed or chosen; null: they have had enough. said: what was typed at it before they
+ * went back.
+ */
+export type Ask<A, F> = (
+  question: Question<A, F>,
+  moment: Moment<A, F>,
+  said: readonly string[] | undefined,
+) => Promise<readonly string[] | typeof back | null>;
 
 export const isProblem = <A extends object>(read: Read<A>): read is Problem => "code" in read && "severity" in read;
 
 /** The answers, the flags that would give what is missing, and what of the flags was not understood; null: broken off. */
 export type Held<A> = { answers: A; missing: string[]; faults: Problem[] } | null;
 
+/** How far an interview has come: the next question, what was answered before it, and what follows from that. */
+type Stand<A, F> = Moment<A, F> & { next: number; missing: readonly string[]; faults: readonly Problem[] };
+
 /**
  * Goes through the questions: what is given stands, the rest is asked, or taken from what is usual where there is nobody to
- * ask. told hears what follows from each answer.
+ * ask. told hears what follows from each answer. Who goes back finds the answers as they were typed, until one is changed.
  */
 export async function hold<A extends object, F>(
   { questions, tryOut }: Interview<A, F>,
@@ -49,44 +61,52 @@ export async function hold<A extends object, F>(
 ): Promise<Held<A>> {
   const asked = new Set<keyof A>(questions.flatMap(({ fields }) => fields));
   // What follows from an answer follows from those before it alone.
-  let answers = pick(given, (field) => !asked.has(field));
-  let facts = tryOut(answers).value;
-  const missing: string[] = [];
-  const faults: Problem[] = [];
-  for (const question of questions) {
-    const before = { answers, facts };
+  const first = pick(given, (field) => !asked.has(field));
+  let stand: Stand<A, F> = { next: 0, answers: first, facts: tryOut(first).value, missing: [], faults: [] };
+  /** The questions asked so far, the last one last: each as it stood before. */
+  const passed: Stand<A, F>[] = [];
+  const said = new Map<Question<A, F>, readonly string[]>();
+
+  for (let question = questions[0]; question; question = questions[stand.next]) {
     const stated = pick(given, (field) => question.fields.includes(field));
     const isWhole = question.fields.every((field) => stated[field] !== undefined);
-    const read = isWhole
-      ? reread(question, stated, before)
-      : question.when?.(before) === false
-        ? stated
-        : await askFor(question, before, ask);
-    if (read === null) return null;
-    if (isProblem(read)) faults.push(read);
+    const due = question.when?.(stand) !== false;
+    let read: Read<A> = {} as A;
+    if (isWhole) read = reread(question, stated, stand);
+    else if (due) {
+      const typed = ask ? await ask(question, stand, said.get(question)) : (question.initial?.(stand) ?? []);
+      if (typed === null) return null;
+      if (typed === back) {
+        stand = passed.pop() ?? stand;
+        continue;
+      }
+      if (JSON.stringify(said.get(question)) !== JSON.stringify(typed))
+        for (const later of questions.slice(stand.next)) said.delete(later);
+      said.set(question, typed);
+      passed.push(stand);
+      if (typed.length > 0) read = question.read(typed, stand);
+    }
     // What a flag says stands, also where its question was asked for the rest.
-    else answers = { ...answers, ...read, ...(isWhole ? {} : stated) };
-    if (question.needed && question.when?.(before) !== false)
-      missing.push(...question.flags.filter((_, i) => answers[question.fields[i] as keyof A] === undefined));
-    if (answers !== before.answers) facts = tryOut(answers).value;
-    if (facts) told(question.shown?.(facts, { answers, facts }) ?? []);
+    stand = after(stand, isWhole || isProblem(read) ? read : { ...read, ...stated });
+    if (question.needed && due) stand = { ...stand, missing: [...stand.missing, ...unanswered(question, stand)] };
+    stand = { ...stand, facts: tryOut(stand.answers).value };
+    if (stand.facts) told(question.shown?.(stand.facts, stand) ?? []);
   }
-  return { answers, missing, faults };
+  return { answers: stand.answers, missing: [...stand.missing], faults: [...stand.faults] };
 }
+
+/** How it stands after one more question. */
+const after = <A extends object, F>(stand: Stand<A, F>, read: Read<A>): Stand<A, F> => ({
+  ...stand,
+  next: stand.next + 1,
+  ...(isProblem(read) ? { faults: [...stand.faults, read] } : { answers: { ...stand.answers, ...read } }),
+});
+
+const unanswered = <A, F>({ flags, fields }: Question<A, F>, { answers }: Moment<A, F>): string[] =>
+  flags.filter((_, i) => answers[fields[i] as keyof A] === undefined);
 
 const pick = <A extends object>(from: A, holds: (field: keyof A) => boolean): A =>
   Object.fromEntries(Object.entries(from).filter(([field]) => holds(field as keyof A))) as A;
-
-/** Asks, or takes what is usual where there is nobody to ask. */
-async function askFor<A extends object, F>(
-  question: Question<A, F>,
-  moment: Moment<A, F>,
-  ask: Ask<A, F> | null,
-): Promise<Read<A> | null> {
-  const typed = ask ? await ask(question, moment) : (question.initial?.(moment) ?? []);
-  if (typed === null) return null;
-  return typed.length > 0 ? question.read(typed, moment) : ({} as A);
-}
 
 /** What was given by a flag is read as if it had been typed. */
 function reread<A extends object, F>({ kind, fields, read }: Question<A, F>, stated: A, moment: Moment<A, F>): Read<A> {

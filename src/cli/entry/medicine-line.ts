@@ -1,4 +1,5 @@
-import { inOrder, type Said, saidFields } from "./said-fields.js";
+import { phraseAt } from "./medicine-phrases.js";
+import { type Found, inOrder, type Said, saidFields } from "./said-fields.js";
 
 const forms = ["tablet", "capsule", "liquid", "drops", "ointment", "spray", "patch", "insulin"];
 /** In the order a plan has them. */
@@ -24,15 +25,25 @@ export const medicineFields = [
   "expires",
 ];
 
-/** "carprofen, tablet 100 mg, dose 4.4 mg/kg, every 24 h, for 4 days, last given 09:00, with food" */
+/**
+ * "carprofen 100 mg tablet, 4.4 mg/kg q24h for 4 days with food", or with its fields named, "carprofen, tablet 100 mg, dose 4.4
+ * mg/kg, every 24 h, for 4 days".
+ */
 export function medicineLine(line: string): Said {
-  const said = saidFields(line, medicineFields.slice(1), (part, before) => {
-    if (before["name"] === undefined) return { name: part };
-    if (/^not given( yet)?$/i.test(part)) return { "last given": "not given" };
-    const food = /^(with|without)( or without)? food$/i.exec(part);
-    return food?.[1] ? { food: food[2] ? "either" : food[1].toLowerCase() } : null;
-  });
+  const fields = medicineFields.slice(1);
+  const said = saidFields(line, fields, (rest, before) => (before["name"] ? phraseAt(rest) : nameAt(rest, fields)));
   return { ...said, fields: inOrder(said.fields, medicineFields) };
+}
+
+/** The name goes on to the first word that begins something else: a phrase, a number, or a field with its number. */
+function nameAt(rest: string, fields: readonly string[]): Found {
+  // "NPH insulin" is a name.
+  const field = new RegExp(`^(?:${fields.filter((one) => one !== "insulin").join("|")}):?\\s+[\\d…]`, "i");
+  const ends = [...rest.matchAll(/\s+/g)].map(({ index, 0: { length } }) => ({ index, next: index + length }));
+  const isOver = (words: string) =>
+    (phraseAt(words) !== null && !/^insulin/i.test(words)) || field.test(words) || /^[\d…#]/.test(words);
+  const end = ends.find(({ next }) => isOver(rest.slice(next)))?.index ?? rest.length;
+  return { fields: { name: rest.slice(0, end) }, length: end };
 }
 
 /** Somebody has ordered how much of it to give. Nothing else may: what is not ordered is left for the clinician. */

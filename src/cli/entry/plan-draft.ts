@@ -6,9 +6,10 @@ import { isOrdered, leftToFill, medicineLine } from "./medicine-line.js";
 /** What is said above a field, by the name of the remark; "" where nothing is. */
 export type Remark = (name: string) => string;
 
-/** What a draft is made with, besides the answers. open: what asks for a reason, as a plan's allow writes it. */
-export type Draft = { clinic: string; schema: string | null; collars: readonly string[]; open: readonly OpenAsk[] };
-export type OpenAsk = { problem: string; for: string | null };
+/** What a draft is made with, besides the answers. asks: what asks for a reason, as a plan's allow writes it. */
+export type Draft = { clinic: string; schema: string | null; collars: readonly string[]; asks: readonly Asked[] };
+/** reason: "" while there is none. */
+export type Asked = { problem: string; for: string | null; reason: string };
 
 /** The plan in YAML, with a remark above what somebody may want to change. What was not answered is not in it. */
 export function planDraft(answers: Answers, draft: Draft, remark: Remark): string {
@@ -27,7 +28,7 @@ export function planDraft(answers: Answers, draft: Draft, remark: Remark): strin
     ...medicinesOf(answers, remark),
     ...collarOf(answers, draft, remark),
     ...estimateOf(answers, remark),
-    ...allowOf(draft.open, remark),
+    ...allowOf(draft.asks, remark),
   ]);
 }
 
@@ -62,19 +63,16 @@ function estimateOf({ items = [], paid }: Answers, remark: Remark): Entry[] {
   return [{ field: "estimate", value: { paid: paid || "0.00", items }, comment: remark("estimate") }];
 }
 
-function allowOf(open: readonly OpenAsk[], remark: Remark): Entry[] {
-  if (open.length === 0) return [];
-  const rows = open.map((ask) => filled({ problem: ask.problem, for: ask.for ?? undefined }));
+function allowOf(asks: readonly Asked[], remark: Remark): Entry[] {
+  const rows = (some: readonly Asked[]) =>
+    some.map(({ reason, ...ask }) => ({ ...filled({ problem: ask.problem, for: ask.for ?? undefined }), reason }));
+  const [given, open] = [asks.filter(({ reason }) => reason !== ""), asks.filter(({ reason }) => reason === "")];
+  const [head = "", ...lines] = textOf("allow", rows(open));
   return [
-    {
-      comment: [
-        remark("allow"),
-        ...textOf(
-          "allow",
-          rows.map((row) => ({ ...row, reason: "" })),
-        ),
-      ].join("\n"),
-    },
+    ...(given.length > 0 ? [{ field: "allow", value: rows(given) }] : []),
+    ...(open.length > 0
+      ? [{ comment: [remark("allow"), ...(given.length > 0 ? [] : [head]), ...lines].join("\n") }]
+      : []),
   ];
 }
 

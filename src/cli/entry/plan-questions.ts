@@ -98,13 +98,14 @@ export function planQuestions(known: Known): PlanQuestion[] {
       ...text("course", "course", { needed: false, example: "change every day for 3-5 days, first tomorrow" }),
       initial: (moment) => some((before(moment)?.course ?? topicOf(moment)?.usualCourse)?.join("; ")),
       offered: (moment) => some((before(moment)?.course ?? topicOf(moment)?.oftenCourse)?.join("; ")),
-      read: (typed) => ({ course: listed(first(typed)) }),
+      // What is usual is taken by an empty line, so none at all has a mark of its own.
+      read: (typed) => ({ course: first(typed) === "-" ? [] : listed(first(typed)) }),
       shown: ({ facts }) => visitsShown(facts),
     },
     {
       ...text("medicines", "medicines", {
         needed: false,
-        example: "carprofen, tablet … mg, dose … mg/kg, every … h, for … days, last given 09:00",
+        example: "carprofen … mg tablet, … mg/kg q…h for … days, last given 9 am",
       }),
       flags: ["--medicine"],
       read: (typed) => readMedicines(listed(first(typed))),

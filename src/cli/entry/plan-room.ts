@@ -76,7 +76,7 @@ export async function openPlanRoom(
   const ground: Ground = { house, clinic, prices: prices ?? undefined, today };
   const tryOut = (answers: Answers): Outcome<Followed> => {
     const whole = { discharged: `${today} 12:00`, ...standIns(answers, offered, language), ...answers };
-    const draft = { clinic: "clinic", schema: null, collars: offered.collars, open: [] };
+    const draft = { clinic: "clinic", schema: null, collars: offered.collars, asks: [] };
     const { value, problems } = tryPlan(
       planDraft(whole, draft, () => ""),
       "plan",

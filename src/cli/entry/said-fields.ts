@@ -1,31 +1,39 @@
-/** Fields in the words of a plan, "name" -> "carprofen"; and the first part that names no field, if there is one. */
+/** Fields in the words of a plan, "name" -> "carprofen"; and the first words that name no field, if there are any. */
 export type Said = { fields: Record<string, string>; unknown: string | null };
+/** What a text begins with: the fields that says, and how much of the text it is. */
+export type Found = { fields: Record<string, string>; length: number };
 
 /**
  * One line of a plan in short: "carprofen, tablet 100 mg, dose 4.4 mg/kg" says {name, tablet, dose}. Each part begins with the
- * name of its field, as a plan writes it; what bare makes of a part comes first, for parts that need none.
+ * name of its field, as a plan writes it; what bare finds at the start of a part comes first, for words that need none. A field
+ * that is said twice is not understood the second time.
  */
 export function saidFields(
   line: string,
   fields: readonly string[],
-  bare: (part: string, said: Record<string, string>) => Record<string, string> | null,
+  bare: (rest: string, said: Record<string, string>) => Found | null,
 ): Said {
   const said: Record<string, string> = {};
-  for (const part of line.split(",").map((part) => part.trim())) {
-    if (part === "") continue;
-    const found = bare(part, said) ?? named(part, fields);
-    if (!found) return { fields: said, unknown: part };
-    Object.assign(said, found);
+  // A comma between two digits is of a number.
+  for (const part of line.split(/(?<!\d),|,(?!\d)/)) {
+    for (let rest = part.trim(); rest !== ""; ) {
+      const found = bare(rest, said) ?? named(rest, fields);
+      if (!found || Object.keys(found.fields).some((field) => said[field] !== undefined))
+        return { fields: said, unknown: found ? rest.slice(0, found.length) : rest };
+      Object.assign(said, found.fields);
+      rest = rest.slice(found.length).trimStart();
+    }
   }
   return { fields: said, unknown: null };
 }
 
-/** "last given 09:00" is the field "last given", and no field "last". */
-function named(part: string, fields: readonly string[]): Record<string, string> | null {
+/** "last given 09:00" is the field "last given", and no field "last". Its value is all that follows. */
+function named(part: string, fields: readonly string[]): Found | null {
   const field = fields
     .toSorted((a, b) => b.length - a.length)
     .find((field) => new RegExp(`^${field}(:|\\s)`, "i").test(part));
-  return field === undefined ? null : { [field]: part.slice(field.length).replace(/^:?\s*/, "") };
+  if (field === undefined) return null;
+  return { fields: { [field]: part.slice(field.length).replace(/^:?\s*/, "") }, length: part.length };
 }
 
 /** The fields in the order a plan has them. */

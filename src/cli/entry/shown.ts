@@ -41,10 +41,11 @@ export function visitsShown({ course }: Facts): Problem[] {
 
 /** What each medicine comes to, and which are left for the clinician. */
 export const medicinesShown = ({ medicines }: Facts, left: readonly string[]): Problem[] => [
-  ...medicines.map(({ name, give, doses, first, last, dispense, asNeededMost }) =>
+  ...medicines.map(({ name, give, everyHours, doses, first, last, dispense, asNeededMost }) =>
     problem("new-medicine", at, {
       medicine: name,
       give: text(give),
+      hours: everyHours,
       doses: doses.length,
       first: dayOf(first ?? ""),
       at: first?.slice(11) ?? "",
