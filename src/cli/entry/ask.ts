@@ -3,8 +3,9 @@ import wrapAnsi from "wrap-ansi";
 import { explain, type Outcome, type Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
 import type { Desk } from "../desk.js";
+import { finder } from "../finder.js";
 import { printable } from "../printable.js";
-import { type Ask, isProblem, type Moment, type Question } from "./interview.js";
+import { type Ask, isProblem, type Moment, type Option, type Question } from "./interview.js";
 import { brought } from "./trial.js";
 
 const at = { file: "", line: 1, column: 1, length: 1 };
@@ -72,6 +73,14 @@ function faultOf<A extends object, F>(
 type Fault = (typed: readonly string[]) => string | undefined;
 type Answer = Promise<readonly string[] | symbol>;
 
+function filterOf(options: readonly Option[]): (typed: string, option: Option) => boolean {
+  const find = finder(options, ({ value, label = "", hint = "", also = "" }) => ({
+    seen: `${label} ${hint} ${value}`,
+    also,
+  }));
+  return (typed, { value }) => find(typed).some((one) => one.value === value);
+}
+
 type Saying = { message: string; example: string | undefined; fault: Fault };
 
 async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, saying: Saying): Answer {
@@ -80,13 +89,15 @@ async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, sayi
   if (question.kind === "text") return askText(usual[0] ?? "", saying);
   const options = question.options?.(moment) ?? [];
   const chosen = options.find(({ value }) => usual.includes(value))?.value;
-  const one = { message, options, output, maxItems: few, ...(chosen === undefined ? {} : { initialValue: chosen }) };
+  const filter = filterOf(options);
+  const shown = { message, options, output, maxItems: few };
+  const one = { ...shown, ...(chosen === undefined ? {} : { initialValue: chosen }) };
   // Searched for and not found, nothing is chosen.
   const validate = (typed: string | string[] | undefined) => fault([typed ?? []].flat());
   if (question.kind === "many") {
-    return autocompleteMultiselect({ message, options, output, maxItems: few, initialValues: [...usual], validate });
+    return autocompleteMultiselect({ ...shown, filter, initialValues: [...usual], validate });
   }
-  const answer = options.length > few ? await autocomplete({ ...one, validate }) : await select(one);
+  const answer = options.length > few ? await autocomplete({ ...one, filter, validate }) : await select(one);
   return isCancel(answer) ? answer : [answer];
 }
 
