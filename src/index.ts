@@ -308,10 +308,20 @@ const file = (name: string, text: string): Outcome<OutputFile[]> => ({
 export const explain = (problem: Problem, house: House, language: string): { what: string; hint: string } =>
   tellProblem(problem, speak(house.locales, language));
 
-/** The topics a plan can name, each named in a language (falling back to English). */
-export const topics = (house: House, language: string): { id: string; species: string[]; name: string }[] => {
+/**
+ * A topic a plan can name, and its name in a language. also: what staff look for it by, other words of the trade in that
+ * language and in English; no owner reads them.
+ */
+export type Topic = { id: string; species: string[]; name: string; also: string };
+
+/** The topics a plan can name, in the words of a language (falling back to English). */
+export const topics = (house: House, language: string): Topic[] => {
   const { say } = speak(house.locales, language);
-  return house.tables.care.topics.map(({ id, species }) => ({ id, species, name: say(`topics:${id}.name`) }));
+  const english = speak(house.locales, "en");
+  return house.tables.care.topics.map(({ id, species }) => {
+    const also = [say(`topics:${id}.also`), english.say(`topics:${id}.name`), english.say(`topics:${id}.also`)];
+    return { id, species, name: say(`topics:${id}.name`), also: [...new Set(also)].join(", ") };
+  });
 };
 
 /** A topic as staff would read it: what it asks of a plan, and every sentence it puts before an owner. */

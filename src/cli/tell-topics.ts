@@ -1,8 +1,9 @@
-import { explain, type TopicSheet, topicSheet, topics } from "#index.js";
+import { explain, type Topic, type TopicSheet, topicSheet, topics } from "#index.js";
 import { nearest } from "#problems/near.js";
 import { problem } from "#problems/problem.js";
 import { type Desk, openDesk } from "./desk.js";
 import type { ExitCode } from "./exit-code.js";
+import { finder } from "./finder.js";
 import { fold } from "./fold.js";
 import { sayer } from "./say.js";
 
@@ -10,19 +11,29 @@ type Options = { language: string; json?: boolean };
 const at = { file: "", line: 1, column: 1, length: 1 };
 
 export async function tellTopics(options: Options): Promise<ExitCode> {
-  const { house, terminal, json } = await openDesk(options);
-  for (const topic of topics(house, options.language))
-    terminal.out(json ? JSON.stringify(topic) : `${topic.id}\t${topic.species.join(", ")}\t${topic.name}`);
+  const desk = await openDesk(options);
+  list(desk, topics(desk.house, options.language));
   return 0;
 }
 
-/** One topic as staff would read it. Problems: "topic-unknown". */
+function list({ terminal, json }: Desk, found: readonly Topic[]): void {
+  for (const { id, species, name } of found)
+    terminal.out(json ? JSON.stringify({ id, species, name }) : `${id}\t${species.join(", ")}\t${name}`);
+}
+
+/** One topic as staff would read it, or those that the words find. Problems: "topic-unknown". */
 export async function tellTopic(name: string, options: Options): Promise<ExitCode> {
   const desk = await openDesk(options);
   const words = worded(desk, options.language);
   const sheet = topicSheet(desk.house, name.trim().toLowerCase(), options.language, words("name"));
   if (!sheet) {
-    const known = topics(desk.house, options.language).map(({ id }) => id);
+    const all = topics(desk.house, options.language);
+    const found = finder(all, ({ id, name, also }) => ({ seen: `${id} ${name}`, also }))(name);
+    if (found.length > 0) {
+      list(desk, found);
+      return 0;
+    }
+    const known = all.map(({ id }) => id);
     sayer(desk)(problem("topic-unknown", at, { given: name, near: nearest(name, known), known }));
     return 2;
   }

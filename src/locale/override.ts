@@ -1,6 +1,7 @@
 import { nearest } from "#problems/near.js";
 import type { Place } from "#problems/place.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
+import { isForStaff } from "./for-staff.js";
 import { checkFigures } from "./guards/figures.js";
 import { checkMarkup } from "./guards/markup.js";
 import { placeInJson } from "./guards/place.js";
@@ -120,7 +121,7 @@ const guards = [checkPlurals, checkContexts, checkValues, checkMarkup];
 
 function wrongIn(sentence: Sentence, rules: Rules, at: (form: Form | null) => Place): Problem[] {
   const found = guards.flatMap((guard) => guard(sentence, rules));
-  const figures = sentence.file.includes("/problems/") ? [] : checkFigures(sentence, rules);
+  const figures = isForStaff(sentence.name) ? [] : checkFigures(sentence, rules);
   return [
     ...emptyIn(sentence).map((form) => problem("override-empty", at(form), { key: sentence.name })),
     ...found.map(({ form, found: { code, values } }) => problem(code, at(form), values as never)),

@@ -53,6 +53,16 @@ it("explains a topic as staff would read it, in a language, and knows what was m
   expect(run(["topics", "surgcal-drain"])).toMatchObject({ code: 2, out: "" });
 });
 
+it("lists the topics that words find, in the language or in English, where they are no topic's name", () => {
+  const line = "sutured-wound\tdog, cat\tWound closed with stitches\n";
+  expect(run(["topics", "cut"])).toEqual({ code: 0, out: line, err: "" });
+  expect(run(["topics", "skin", "glue"]).out).toBe(line);
+  const { code, out } = run(["topics", "cortadura", "--language", "es", "--json"]);
+  const found = { id: "sutured-wound", species: ["dog", "cat"], name: "Herida cerrada con puntos" };
+  expect({ code, found: JSON.parse(out) }).toEqual({ code: 0, found });
+  expect(run(["topics", "xylophone"])).toMatchObject({ code: 2, out: "" });
+});
+
 it("completes commands, flags and choices in bash, and its scripts name every command", () => {
   const script = run(["completion", "bash"]).out;
   const complete = (...words: string[]) =>

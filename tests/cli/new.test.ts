@@ -316,6 +316,15 @@ describe("on a terminal", () => {
     ["on the estimate", [enter]],
   ];
 
+  it("finds a kind of care by other words of the trade", () => {
+    const rest = ["found and done", "Visits, with", "Medicines, with", "Collar: neck", "on the estimate"];
+    const steps: Step[] = [["cared for", typed("cut")], ...rest.map((asked): Step => [asked, [enter]])];
+    const known = [...rex, "--language", "en", "--site", "left thigh"];
+    const { code, stderr } = on(100, steps, ["new", "rex.yaml", ...known, ...day]);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    expect(parse(read("rex.yaml"), { schema: "failsafe" }).care[0].topic).toBe("sutured-wound");
+  });
+
   it.each([[40], [100]])(
     "asks, shows what follows, and writes a plan that builds: %i columns, no colour",
     (columns) => {

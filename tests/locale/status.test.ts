@@ -68,6 +68,21 @@ describe("a sentence's status", () => {
     expect(statusOf(open({ es, status: again }), "es").reviewed.qualified).toBe(1);
   });
 
+  it("an owner's page does not wait for the words that staff look for a topic by", () => {
+    const topics = (name: string, also: string) => JSON.stringify({ cut: { name, also } });
+    const open = (status: string) =>
+      openLocales({
+        "locales/en/topics.json": topics("Cut", "wound"),
+        "locales/es/topics.json": topics("Corte", "herida"),
+        "locales/es/status.json": status,
+      }).value;
+    const before = open("{}");
+    if (!before) throw new Error("no locales");
+    const name = statusesOf(before, "es").filter((one) => one.name === "topics:cut.name");
+    const read = open(stamped(name, {}, { by: "qualified" }).text);
+    expect(read && statusOf(read, "es")).toMatchObject({ state: "reviewed", reviewed: { qualified: 1 } });
+  });
+
   it("an owner's page does not wait for the problems told to staff", () => {
     const problems = { x: { what: "No", hint: "Yes" } };
     const qualified = stamp({ status }, { by: "qualified" }).text;

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { tables, wordsOf } from "./help.js";
 
@@ -36,7 +37,8 @@ describe.each(tags)("the words of care in %s", (tag) => {
   });
 
   it("names each topic, bandage, collar and site", () => {
-    expect(Object.keys(wordsOf(tag, "topics")).sort()).toEqual(tables.topics.map(({ id }) => `${id}.name`).sort());
+    const topics = tables.topics.flatMap(({ id }) => [`${id}.name`, `${id}.also`]);
+    expect(Object.keys(wordsOf(tag, "topics")).sort()).toEqual(topics.sort());
     expect(Object.keys(wordsOf(tag, "bandages")).sort()).toEqual(tables.bandages.map(({ id }) => `${id}.name`).sort());
     const { kinds, until } = tables.collars;
     const collars = [...Object.values(kinds).map(({ id }) => `${id}.name`), ...until.map(({ id }) => `until.${id}`)];
@@ -45,6 +47,15 @@ describe.each(tags)("the words of care in %s", (tag) => {
       sides === "none" ? [id] : [id, `${id}_left`, `${id}_right`],
     );
     expect(Object.keys(wordsOf(tag, "sites")).sort()).toEqual(sites.sort());
+  });
+
+  it("has a few words, and no sentence, to find each topic by, none of them twice", () => {
+    const also = Object.entries(wordsOf(tag, "topics")).filter(([key]) => key.endsWith(".also"));
+    const wrong = also.filter(([, text]) => {
+      const words = text.split(/[,、،] ?/);
+      return words.length < 3 || words.length > 8 || new Set(words).size < words.length || !/^[^.!?。:;]+$/.test(text);
+    });
+    expect(wrong).toEqual([]);
   });
 
   it("keeps sentences short", () => {
@@ -58,6 +69,14 @@ describe.each(tags)("the words of care in %s", (tag) => {
     const texts = Object.values(words);
     expect(texts.filter((text, i) => texts.indexOf(text) !== i)).toEqual([]);
   });
+});
+
+it("puts the words that staff look for a topic by on no page", () => {
+  const templates = readdirSync("templates", { recursive: true, encoding: "utf8" }).filter((one) =>
+    one.endsWith(".hbs"),
+  );
+  expect(templates.length).toBeGreaterThan(20);
+  for (const one of templates) expect(readFileSync(`templates/${one}`, "utf8"), one).not.toMatch(/"also"|\.also\b/);
 });
 
 it("has the same placeholders in English and Spanish, the name too", () => {

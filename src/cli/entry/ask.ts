@@ -3,8 +3,9 @@ import wrapAnsi from "wrap-ansi";
 import { explain, type Outcome, type Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
 import type { Desk } from "../desk.js";
+import { finder } from "../finder.js";
 import { printable } from "../printable.js";
-import { type Ask, back, isProblem, type Moment, type Question } from "./interview.js";
+import { type Ask, back, isProblem, type Moment, type Option, type Question } from "./interview.js";
 import { brought } from "./trial.js";
 
 const at = { file: "", line: 1, column: 1, length: 1 };
@@ -93,6 +94,21 @@ type Answer = Promise<readonly string[] | symbol>;
 /** said: the answer before they went back, if they did. */
 type Saying = { message: string; example: string | undefined; said: readonly string[] | undefined; fault: Fault };
 
+/** The prompts ask of each option by itself whether it is found. */
+function filterOf(options: readonly Option[]): (typed: string, option: Option) => boolean {
+  const find = finder(options, ({ value, label = "", hint = "", also = "" }) => ({
+    seen: `${label} ${hint} ${value}`,
+    also,
+  }));
+  let last = "";
+  let found = new Set<string>();
+  return (typed, { value }) => {
+    if (typed !== last) found = new Set(find(typed).map((one) => one.value));
+    last = typed;
+    return found.has(value);
+  };
+}
+
 async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, saying: Saying): Answer {
   const { message, said, fault } = saying;
   const usual = (question.offered ?? question.initial)?.(moment) ?? [];
@@ -100,13 +116,15 @@ async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, sayi
   const options = question.options?.(moment) ?? [];
   const initialValues = [...(said ?? usual)];
   const chosen = options.find(({ value }) => initialValues.includes(value))?.value;
-  const one = { message, options, output, maxItems: few, ...(chosen === undefined ? {} : { initialValue: chosen }) };
+  const filter = filterOf(options);
+  const shown = { message, options, output, maxItems: few };
+  const one = { ...shown, ...(chosen === undefined ? {} : { initialValue: chosen }) };
   // Searched for and not found, nothing is chosen.
   const validate = (typed: string | string[] | undefined) => fault([typed ?? []].flat());
   if (question.kind === "many") {
-    return autocompleteMultiselect({ message, options, output, maxItems: few, initialValues, validate });
+    return autocompleteMultiselect({ ...shown, filter, initialValues, validate });
   }
-  const answer = options.length > few ? await autocomplete({ ...one, validate }) : await select(one);
+  const answer = options.length > few ? await autocomplete({ ...one, filter, validate }) : await select(one);
   return isCancel(answer) ? answer : [answer];
 }
 

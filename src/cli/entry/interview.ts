@@ -2,6 +2,7 @@ import type { Outcome, Problem } from "#index.js";
 
 /** What a question is asked with: the answers before it, and what follows from them (null while nothing does). */
 export type Moment<A, F> = { answers: A; facts: F | null };
+/** also: words it is found by and nobody is shown. */
 export type Option = { value: string; label?: string; hint?: string; also?: string };
 /** What an answer says, or why it could not be read. */
 export type Read<A> = A | Problem;

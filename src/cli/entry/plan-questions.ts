@@ -16,8 +16,8 @@ type PlanMoment = Moment<Answers, Followed>;
 /** What is known before the first question. languages: a tag and its own name; translated: those a translator has reviewed. */
 export type Known = {
   choices: Choices;
-  /** The name of a topic in a language. */
-  topicName: (id: string, language: string) => string;
+  /** The name of a topic in a language, and what else staff look for it by. */
+  topicWords: (id: string, language: string) => { name: string; also: string };
   languages: { tag: string; name: string; reviewed: boolean }[];
   staffLanguage: string;
   /** The prices of the clinic profile that any plan may name: no medicine by the piece. */
@@ -156,8 +156,8 @@ function text(
   };
 }
 
-const usualReason = ({ answers: { topic } }: PlanMoment, { topicName }: Known, language: string) =>
-  topic === undefined ? "" : `${topicName(topic, language)}.`;
+const usualReason = ({ answers: { topic } }: PlanMoment, { topicWords }: Known, language: string) =>
+  topic === undefined ? "" : `${topicWords(topic, language).name}.`;
 
 /** What is usual is known in the owner's language too; what somebody typed is not. */
 function toldOf(typed: string, moment: PlanMoment, known: Known): NonNullable<Answers["reason"]> {
@@ -211,11 +211,14 @@ const unreviewed = ({ languages }: Known, asked: string | undefined) =>
     .filter(({ tag, reviewed }) => tag === asked && !reviewed)
     .map(({ name }) => problem("new-language", at, { language: name }));
 
-function topicOptions({ choices, topicName, staffLanguage, habits }: Known, { species, sex }: Answers): Option[] {
+function topicOptions({ choices, topicWords, staffLanguage, habits }: Known, { species, sex }: Answers): Option[] {
   const often = Object.keys(habits.topics);
   const plain = sex?.endsWith("female") ? "female" : "male";
   return choices.topics
     .filter((topic) => topic.species.some((one) => one === species) && (!sex || topic.sex.includes(plain)))
     .toSorted((a, b) => often.lastIndexOf(b.id) - often.lastIndexOf(a.id))
-    .map(({ id }) => ({ value: id, label: topicName(id, staffLanguage), hint: id }));
+    .map(({ id }) => {
+      const { name, also } = topicWords(id, staffLanguage);
+      return { value: id, label: name, hint: id, also };
+    });
 }

@@ -91,7 +91,7 @@ export async function openPlanRoom(
   const clinician = whoSigns(profile.clinicians, habits.clinician);
   const known: Known = {
     choices: offered,
-    topicName: (id, asked) => topics(house, asked).find((one) => one.id === id)?.name ?? id,
+    topicWords: (id, asked) => topics(house, asked).find((one) => one.id === id) ?? { name: id, also: "" },
     languages: languages(house).map(({ tag, name, state }) => ({ tag, name, reviewed: state !== "unreviewed" })),
     staffLanguage: language,
     prices: profile.prices.flatMap(({ item, per }) => (per === "unit" ? [] : [item])),

@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { isForStaff } from "../for-staff.js";
 import type { Form } from "../guards/sentence.js";
 import { sentencesOf } from "../guards/sentences.js";
 import type { Locales } from "../locales.js";
@@ -8,8 +9,8 @@ import { stampsOf } from "./stamps.js";
 
 /**
  * How far a language is. complete: sentences that are there; stale: made from a source that has changed since, or from nobody
- * knows which; reviewed: those whose words, as they are now, somebody has read. state is of what owners read, and not of the
- * problems told to staff: "reviewed" once a qualified translator or the clinic has read all of it.
+ * knows which; reviewed: those whose words, as they are now, somebody has read. state is of what owners read, and not of what
+ * staff alone read: "reviewed" once a qualified translator or the clinic has read all of it.
  */
 export type LanguageStatus = {
   state: "original" | "reviewed" | "unreviewed";
@@ -84,13 +85,13 @@ function ourStatuses(locales: Locales, tag: string): SentenceStatus[] {
   return sentencesOf(locales, tag)
     .filter(({ source }) => source.length > 0)
     .map((sentence) => {
-      const { name, file, source, own } = sentence;
+      const { name, source, own } = sentence;
       const fromBase = own.length === 0 ? inherited.get(name) : undefined;
       if (fromBase) return fromBase;
       const [from, words] = [hashOf(source), own.length > 0 ? hashOf(own) : null];
       const stamp = stamps[name];
       const by = stamp && stamp.words === words ? stamp.by : "nobody";
-      return { name, forOwners: !file.includes("/problems/"), from, words, stale: stamp?.from !== from, by };
+      return { name, forOwners: !isForStaff(name), from, words, stale: stamp?.from !== from, by };
     });
 }
 
