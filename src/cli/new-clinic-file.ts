@@ -3,6 +3,7 @@ import { choices, clinicJsonSchema, languages, type Outcome, speaks } from "#ind
 import { isThere } from "#io/find-above.js";
 import { type Problem, problem } from "#problems/problem.js";
 import { settle } from "#problems/settle.js";
+import { called } from "./called.js";
 import type { Case } from "./case.js";
 import { noReviews } from "./clinic-reviews.js";
 import { openDesk } from "./desk.js";
@@ -99,7 +100,7 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
   await writeFresh(join(dirname(path), schemaName), `${JSON.stringify(clinicJsonSchema(), null, 2)}\n`);
   if (!json) {
     say(problem("new-written", at, { path }));
-    say(problem("new-next", at, { command: "hearthsheet new" }));
+    say(problem("new-next", at, { command: `${called()} new` }));
   }
   desk.terminal.out(json ? JSON.stringify({ clinic: path }) : path);
   return 0;

@@ -3,6 +3,7 @@ import { compose, explain, type Problem, planJsonSchema } from "#index.js";
 import { keep } from "#io/state.js";
 import { problem, stops } from "#problems/problem.js";
 import { type Reason, settle } from "#problems/settle.js";
+import { called } from "./called.js";
 import type { Case } from "./case.js";
 import { noReviews } from "./clinic-reviews.js";
 import type { Desk } from "./desk.js";
@@ -55,7 +56,7 @@ export async function writePlan(desk: Desk, room: PlanRoom, path: string, given:
   const verdict = verdictOn(settled);
   if (!desk.json) {
     desk.terminal.err(verdictLine(desk, made.case, verdict));
-    say(problem("new-next", at, { command: `hearthsheet build ${word(path)} --out out` }));
+    say(problem("new-next", at, { command: `${called()} build ${word(path)} --out out` }));
   }
   desk.terminal.out(desk.json ? JSON.stringify({ plan: path, ...verdict }) : path);
   return 0;

@@ -216,9 +216,7 @@ function topicOptions({ choices, topicWords, staffLanguage, habits }: Known, { s
   const plain = sex?.endsWith("female") ? "female" : "male";
   return choices.topics
     .filter((topic) => topic.species.some((one) => one === species) && (!sex || topic.sex.includes(plain)))
-    .toSorted((a, b) => often.lastIndexOf(b.id) - often.lastIndexOf(a.id))
-    .map(({ id }) => {
-      const { name, also } = topicWords(id, staffLanguage);
-      return { value: id, label: name, hint: id, also };
-    });
+    .map(({ id }) => ({ id, ...topicWords(id, staffLanguage) }))
+    .sort((a, b) => often.lastIndexOf(b.id) - often.lastIndexOf(a.id) || a.name.localeCompare(b.name, staffLanguage))
+    .map(({ id, name, also }) => ({ value: id, label: name, hint: id, also }));
 }
