@@ -18,6 +18,15 @@ it("without one of that group it is not among them, where nothing else near the 
 
 it("each group that an animal may be given is one of the table of medicines", () => {
   const given = tables.animals.filter((row) => row.given);
-  expect(given.map(({ id }) => id).sort()).toEqual(["given-beta-lactam", "given-nsaid"]);
+  expect(given.map(({ id }) => id).sort()).toEqual(["given-beta-lactam", "given-corticosteroid", "given-nsaid"]);
   for (const { takes } of given) expect(takes?.length).toBeGreaterThan(5);
+});
+
+// The data sheet of prednisolone for dogs and cats: not with ulcers of stomach or bowel.
+it("with a corticosteroid blood in the vomit or black stools cannot wait, as the medicine's own sentence says", () => {
+  const blood = (takes: string) =>
+    care(["topic: abscess-home-care, site: left front leg"], patient(takes)).signs.find(
+      ({ id }) => id === "signs.blood-vomit",
+    )?.urgency;
+  expect([blood("prednisolone"), blood("dexamethasone 0.5 mg"), blood("doxycycline")]).toEqual(["now", "now", undefined]);
 });
