@@ -56,7 +56,9 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
   const zone = new Intl.DateTimeFormat().resolvedOptions().timeZone;
   const language = speaks(house, deskLanguage()) ?? "en";
   const country = countryOfMachine(zone, deskLanguage());
-  const questions = clinicQuestions(languages(house), { country, zone, language, now: new Date() });
+  const spoken = (of = "") =>
+    speaks(house, new Intl.Locale(deskLanguage(), /^[A-Z]{2}$/.test(of) ? { region: of } : {}).toString());
+  const questions = clinicQuestions(languages(house), { country, zone, language, speaks: spoken, now: new Date() });
   const asking = canAsk() ? asker(desk, deskLanguage(), tryOut) : null;
   if (asking) say(problem("new-keys", at, {}));
   const given = { ...fromPhone(options.phone), ...options };

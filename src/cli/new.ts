@@ -1,5 +1,4 @@
 import { Command, Option } from "commander";
-import { format } from "date-fns/format";
 import { dayArgument } from "./arguments.js";
 import type { ExitCode } from "./exit-code.js";
 import { newClinicCommand } from "./new-clinic.js";
@@ -71,9 +70,7 @@ export const newCommand = (done: (code: ExitCode) => void): Command =>
     .option("--discharged <time>", 'when it is handed out: "2026-03-04 16:30" (default: now)')
     .addOption(allowOption())
     .addOption(
-      new Option("--today <day>", "as on this day, YYYY-MM-DD")
-        .argParser(dayArgument)
-        .default(format(new Date(), "yyyy-MM-dd"), "the day on this machine's clock"),
+      new Option("--today <day>", "as on this day, YYYY-MM-DD (default: the day at the clinic)").argParser(dayArgument),
     )
     .option("--json", "the result as JSON")
     .addHelpText("after", manual)

@@ -87,7 +87,7 @@ export type NewOptions = Partial<
     string
   > &
     Record<"course" | "medicine" | "item", Several>
-> & { allow: Reason[]; today: string; json?: boolean };
+> & { allow: Reason[]; today?: string; json?: boolean };
 
 /** What was said of a new clinic profile by flags. */
 export type NewClinicOptions = Partial<

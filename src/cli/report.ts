@@ -79,12 +79,12 @@ const whole = (line: string, indent: number, { seen, width }: Terminal): string 
   seen ? fold(line, width, indent) : line;
 
 /** Settled: what it is, and the reason that was given, without what to do about it. */
-function allowedText({ problem: { code }, at, what, reason = "" }: Told, { style }: Terminal): string {
+function allowedText({ problem: { code }, at, what, reason = "" }: Told, terminal: Terminal): string {
   const gutter = " ".repeat(String(at.line).length);
-  return style(
-    "dim",
-    `${printable(placeText(at))}: allowed[${code}]: ${printable(what)}\n ${gutter} = ${printable(reason)}`,
-  );
+  const told = `${printable(placeText(at))}: allowed[${code}]: ${printable(what)}`;
+  const under = gutter.length + 4;
+  const lines = [whole(told, under, terminal), ` ${gutter} = ${whole(printable(reason), under, terminal)}`];
+  return terminal.style("dim", lines.join("\n"));
 }
 
 /** The reason as it would have to be written in a plan. */

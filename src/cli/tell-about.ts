@@ -1,5 +1,4 @@
 import { dirname } from "node:path";
-import { format } from "date-fns/format";
 import { explain, languages } from "#index.js";
 import { version } from "#io/shipped.js";
 import { problem } from "#problems/problem.js";
@@ -16,8 +15,7 @@ const at = { file: "", line: 1, column: 1, length: 1 };
 
 /** What is set up here. Of the mail server only whether there is one. */
 async function lookAround(desk: Desk, { clinic }: Options) {
-  const today = format(new Date(), "yyyy-MM-dd");
-  const { room, refusal } = await openPlanRoom(desk, ".", { today, ...(clinic === undefined ? {} : { clinic }) });
+  const { room, refusal } = await openPlanRoom(desk, ".", clinic === undefined ? {} : { clinic });
   const profile = room?.profile;
   const clinicPath = room?.clinicPath ?? refusal?.broken?.name ?? null;
   const smtp = process.env["HEARTHSHEET_SMTP"];

@@ -29,8 +29,11 @@ export const newKinds = {
   // What follows from an answer.
   "new-price": note<{ price: Money }>(),
   "new-time": note<{ time: string }>(),
-  "new-phone": note<{ phone: string }>(),
+  "new-phone": note<{ phone: string; context: string }>(),
+  "new-after": note<{ name: string; address: string; context: string }>(),
   "new-hours": note<{ hours: number }>(),
+  "new-discharged": note<{ on: OneDay; time: string }>(),
+  "new-rounded": note<{ medicine: string; percent: string }>(),
   "new-clinician": note<{ clinician: string }>(),
   "new-language": note<{ language: string }>(),
   "new-care": note<{ now: number; steps: number }>(),

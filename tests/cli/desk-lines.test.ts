@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { clockOf } from "../../src/cli/entry/clock-words.js";
+import { collarLine } from "../../src/cli/entry/collar-line.js";
 import { countries, countryOfMachine, currencyOf, zonesOf } from "../../src/cli/entry/country.js";
 import { hoursLine } from "../../src/cli/entry/hours-line.js";
-import { countryOfPhone, dialled, withCountryCode } from "../../src/cli/entry/phone-line.js";
+import { countryOfPhone, dialled, looksRight, withCountryCode } from "../../src/cli/entry/phone-line.js";
 
 describe("a time of day", () => {
   it.each([
@@ -50,7 +51,17 @@ describe("a phone, in the country it is typed in", () => {
     expect([countryOfPhone("+44 20 7946 0018"), countryOfPhone("020 7946 0018")]).toEqual(["GB", undefined]);
     expect([dialled("+1 312 555 0142", "US"), dialled("no number", "US")]).toEqual(["(312) 555-0142", "no number"]);
   });
+
+  it("is doubted where no number of the country looks like it: a digit short, or of another place", () => {
+    const whole = withCountryCode("03 555 0187", "NZ");
+    expect([whole, looksRight(whole, "NZ")]).toEqual(["+64 3 555 0187", true]);
+    expect(looksRight(withCountryCode("03 555 018", "NZ"), "NZ")).toBe(false);
+    expect([looksRight("+1 312 555 0142", "US"), looksRight("+44 20 7946 0018", "GB")]).toEqual([true, true]);
+  });
 });
+
+it("a collar is measured from the collar line to the nose, as the question says", () =>
+  expect(collarLine("neck 24 cm, nose 11 cm", []).fields).toEqual({ neck: "24 cm", length: "11 cm" }));
 
 describe("a country", () => {
   // ISO 4217 by country, list one; Vietnam and Germany have one zone that people use, the United States many.

@@ -40,6 +40,13 @@ describe("a medicine as it is prescribed", () => {
       { name: "insulin glargine", insulin: "40 units/mL", give: "2 unit", every: "twice daily" },
     ],
     ["NPH insulin 100 units/mL, give 1 unit", { name: "NPH insulin", insulin: "100 units/mL", give: "1 unit" }],
+    [
+      "meloxicam 0.5mg/ml oral susp. 0.05mg/kg SID x 5d first dose 8am",
+      {
+        ...{ name: "meloxicam", liquid: "0.5 mg/mL", dose: "0.05 mg/kg", every: "SID", for: "5 days" },
+        first: "08:00",
+      },
+    ],
     ["carprofen 4,4 mg/kg", { name: "carprofen", dose: "4,4 mg/kg" }],
     ["carprofen, why For pain, and swelling 2 mg/kg", { name: "carprofen", why: "For pain" }],
   ])("%s", (line, fields) => expect(read(line).fields).toEqual(fields));
@@ -50,9 +57,10 @@ describe("a medicine as it is prescribed", () => {
 
   it.each([
     ["how much goes home is no order", "carprofen 100 mg tablet 14 tablets", "14 tablets"],
-    ["no tablet is cut in three", "pred 5 mg tab 2/3 tablet daily", "2/3 tablet daily"],
+    ["no tablet is cut in three", "pred 5 mg tab 2/3 tablet daily", "2/3"],
     ["a second dose", "carprofen 4.4 mg/kg 2.2 mg/kg", "2.2 mg/kg"],
-    ["a dose for later", "carprofen 8 mg/kg then 4 mg/kg", "then 4 mg/kg"],
+    ["a dose for later", "carprofen 8 mg/kg then 4 mg/kg", "then"],
+    ["one word among others", "carprofen 100 mg tablet chewable 4 mg/kg", "chewable"],
     ["a number alone", "carprofen 100", "100"],
     ["an eye in Latin", "tobramycin 1 drop q8h OD", "OD"],
     ["days without a word", "carprofen 75 mg tab, 4d", "4d"],

@@ -5,6 +5,7 @@ import fc from "fast-check";
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import type { Answers } from "../../src/cli/entry/answers.js";
+import { clinicQuestions } from "../../src/cli/entry/clinic-questions.js";
 import { hold, isProblem } from "../../src/cli/entry/interview.js";
 import { planDraft } from "../../src/cli/entry/plan-draft.js";
 import { planQuestions } from "../../src/cli/entry/plan-questions.js";
@@ -214,6 +215,30 @@ describe("every plan it can write", () => {
     return { plan: value?.plan, stops: problems.filter(({ severity }) => severity === "stop") };
   };
 
+  it("is handed out on the day it is at the clinic, wherever the machine stands", async () => {
+    const far = readFileSync("examples/clinic.yaml", "utf8").replace("America/Chicago", "Pacific/Auckland");
+    writeFileSync(join(folder, "far.yaml"), far);
+    const now = new Date("2026-11-30T21:48:00Z");
+    const on = async (clinic: string, today?: string) => {
+      const options = { clinic, now, ...(today === undefined ? {} : { today }) };
+      return (await openPlanRoom({ house: room.ground.house } as never, folder, options)).room?.usual.discharged;
+    };
+    expect(await on(join(folder, "far.yaml"))).toBe("2026-12-01 10:48");
+    expect(await on("examples/clinic.yaml")).toBe("2026-11-30 15:48");
+    expect(await on(join(folder, "far.yaml"), "2026-03-02")).toBe("2026-03-02 10:48");
+  });
+
+  it("takes the night clinic's address apart from its name, and leaves a name with commas whole", () => {
+    const machine = { country: null, zone: "UTC", language: "en", speaks: () => "en", now: new Date(0) };
+    const { read: night } =
+      clinicQuestions([], machine).find(({ context }) => context === "after-name") ?? expect.fail();
+    const moment = { answers: {}, facts: null };
+    const plains = { afterName: "Plains After Hours", afterAddress: ["4 Mill Street", "Kowhai Flat"] };
+    expect(night(["Plains After Hours, 4 Mill Street, Kowhai Flat"], moment)).toEqual(plains);
+    expect(night(["Plains After Hours; 4 Mill Street; Kowhai Flat"], moment)).toEqual(plains);
+    expect(night(["Reed, Quill and Partners"], moment)).toEqual({ afterName: "Reed, Quill and Partners" });
+  });
+
   it("reads a weight with a comma in it, and no part of it as the name", () => {
     const { read: weigh } = planQuestions(room.known).find(({ context }) => context === "patient") ?? expect.fail();
     const moment = { answers: {}, facts: null };
@@ -352,7 +377,7 @@ describe("on a terminal", () => {
       ["Address", typed("18 Juniper Row; Riverbend")],
       ["Country", [..."united states"]],
       ["United States", [enter]],
-      ["Phone", typed("312 555")],
+      ["Phone, as", typed("312 555")],
       ["is not a phone number", ["\u0015", ...typed("312 555 0142")]],
       ["E-mail", [enter]],
       ["Who is open", typed("Lakeside Emergency; 400 Harbor Street")],

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { brief, type Case, courseOf, everyDay, noSunday, run } from "./help.js";
+import { computeVisits } from "../../src/compute/visits/visits.js";
+import { brief, type Case, courseOf, everyDay, kinds, noSunday, planOf, run } from "./help.js";
 
 /** Code, values and line of each problem of a plan. Courses begin at line 10. */
 const all = (given: Case) => run(given).problems.map(({ code, values, at }) => ({ code, values, line: at.line }));
@@ -161,5 +162,22 @@ describe("a visit that has no day in some ways the wound may go", () => {
   test("is not looked for where too many others could move as well: it is the course that does not fit", () => {
     const others = Array.from({ length: 16 }, () => "blood test day 10");
     expect(all({ course: [...clash, ...others] })).toEqual([{ code: "course-fits-no-calendar", values: {}, line: 1 }]);
+  });
+});
+
+describe("days that are usual for a kind of care, and not for others", () => {
+  const ear = [{ id: "ear-haematoma", usualCourse: ["suture removal day 14-21"] }];
+  const told = (topic: string, ...course: string[]) => {
+    const plan = planOf({ course });
+    const care = plan.care.map((one) => ({ ...one, topic }));
+    return computeVisits({ ...plan, care }, kinds, ear).problems.map(({ code, values }) => ({ code, values }));
+  };
+
+  test("what its own course says is not out of the ordinary, and what others usually do is", () => {
+    expect(told("ear-haematoma", "sutures out day 14-16")).toEqual([]);
+    expect(told("ear-haematoma", "sutures out day 10")).toEqual([
+      { code: "window-unusual", values: { given: "sutures out", from: 10, to: 10, usualFrom: 14, usualTo: 21 } },
+    ]);
+    expect(told("sutured-wound", "sutures out day 14-16")).toMatchObject([{ code: "window-unusual" }]);
   });
 });

@@ -35,11 +35,11 @@ export function asker<A extends object, F>(
       const found = faultOf(question, moment, typed, tryOut);
       const stop = found.find(({ severity }) => severity === "stop");
       if (stop) return say(stop);
-      const asks = found.find(({ severity }) => severity === "ask");
+      const asks = found.filter(({ code, severity }) => severity === "ask" && !question.settledLater?.includes(code));
       const same = JSON.stringify(typed);
-      if (!asks || doubted === same) return undefined;
+      if (asks.length === 0 || doubted === same) return undefined;
       doubted = same;
-      return `${say(asks)} ${say(problem("new-keep", at, {}))}`;
+      return [...asks, problem("new-keep", at, {})].map(say).join(" ");
     };
     const message = say(problem("new-ask", at, { context: question.context }));
     const example = question.example && say(problem("new-example", at, { example: question.example }));

@@ -5,15 +5,24 @@ import { clockIn } from "./clock-in.js";
 import { countries, currencyOf, zonesOf } from "./country.js";
 import { hoursLine } from "./hours-line.js";
 import type { Moment, Option, Question } from "./interview.js";
-import { dialled, withCountryCode } from "./phone-line.js";
+import { dialled, looksRight, withCountryCode } from "./phone-line.js";
 import { listed } from "./said-fields.js";
 
 export type ClinicFollowed = { plan: Plan };
 type ClinicQuestion = Question<ClinicAnswers, ClinicFollowed>;
 type ClinicMoment = Moment<ClinicAnswers, ClinicFollowed>;
 
-/** What is known before the first question, of this machine: where it stands, its clock's zone and the language it speaks. */
-export type Machine = { country: string | null; zone: string; language: string; now: Date };
+/**
+ * What is known before the first question, of this machine: where it stands, its clock's zone and the language it speaks.
+ * speaks: which of our languages that is in a country.
+ */
+export type Machine = {
+  country: string | null;
+  zone: string;
+  language: string;
+  speaks: (country: string | undefined) => string | null;
+  now: Date;
+};
 
 const at = { file: "", line: 1, column: 1, length: 1 };
 const first = (typed: readonly string[]) => typed[0]?.trim() ?? "";
@@ -49,13 +58,14 @@ export function clinicQuestions(languages: readonly Language[], machine: Machine
       options: () => countryOptions(machine.language),
       shown: (_, { answers: { country = "" } }) => countryShown(country, machine.now),
     }),
-    ask("clinic-phone", "phone", { example: "(312) 555-0142", ...phone("phone") }),
+    ask("clinic-phone", "phone", phone("phone")),
     ask("clinic-email", "email", { needed: false, example: "desk@example.org" }),
     ask("after-name", "afterName", {
       example: "Lakeside Animal Emergency Hospital; 400 Harbor Street",
-      read: (typed) => nameAndAddress(listed(first(typed))),
+      read: (typed) => nameAndAddress(first(typed)),
+      shown: (_, { answers }) => afterShown(answers),
     }),
-    ask("after-phone", "afterPhone", { example: "(312) 555-0187", ...phone("afterPhone") }),
+    ask("after-phone", "afterPhone", phone("afterPhone")),
     ask("zone", "zone", {
       kind: "one",
       when: ({ answers: { country = "" } }) => zonesOf(country).length !== 1,
@@ -69,7 +79,7 @@ export function clinicQuestions(languages: readonly Language[], machine: Machine
     }),
     ask("staff-language", "language", {
       kind: "one",
-      initial: () => some(languages.find(({ tag }) => tag === machine.language)?.tag),
+      initial: ({ answers: { country } }) => some(machine.speaks(country)),
       options: () => languages.map(({ tag, name }) => ({ value: tag, label: name, hint: tag })),
     }),
     ask("weekdays", "weekdays", { example: "8am-6pm", ...hours("weekdays") }),
@@ -107,8 +117,20 @@ const flags: Record<keyof ClinicAnswers, string> = {
   sunday: "--sunday",
 };
 
-const nameAndAddress = ([afterName = "", ...afterAddress]: string[]): ClinicAnswers =>
-  afterAddress.length > 0 ? { afterName, afterAddress } : { afterName };
+/** "Lakeside Hospital; 400 Harbor Street"; without a semicolon, what follows a comma and holds a number is the address. */
+function nameAndAddress(typed: string): ClinicAnswers {
+  const parts = typed.includes(";") ? listed(typed) : typed.split(",").map((part) => part.trim());
+  const [afterName = "", ...afterAddress] = parts;
+  if (afterAddress.length === 0) return { afterName };
+  return typed.includes(";") || afterAddress.some((line) => /\d/.test(line))
+    ? { afterName, afterAddress }
+    : { afterName: typed };
+}
+
+function afterShown({ afterName: name = "", afterAddress = [] }: ClinicAnswers): Problem[] {
+  const address = afterAddress.join(", ");
+  return [problem("new-after", at, { name, address, context: address === "" ? "alone" : "" })];
+}
 
 const some = (text: string | null | undefined): string[] => (text ? [text] : []);
 
@@ -138,7 +160,14 @@ const timeShown = (zone: string | undefined, now: Date): Problem[] =>
   zone === undefined ? [] : [problem("new-time", at, { time: clockIn(zone, now) })];
 
 const phoneShown = (phone: string | undefined, country: string | undefined): Problem[] =>
-  phone === undefined ? [] : [problem("new-phone", at, { phone: dialled(phone, country) })];
+  phone === undefined
+    ? []
+    : [
+        problem("new-phone", at, {
+          phone: dialled(phone, country),
+          context: looksRight(phone, country) ? "" : "unlike",
+        }),
+      ];
 
 function hoursShown(week: Plan["clinic"]["hours"]): Problem {
   const minutes = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3));

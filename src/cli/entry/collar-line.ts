@@ -6,10 +6,15 @@ export const collarFields = ["type", "neck", "muzzle", "length", "until"];
 export function collarLine(line: string, kinds: readonly string[]): Said {
   const said = saidFields(line, collarFields, (part, before) => {
     const whole = (field: string, value: string) => ({ fields: { [field]: value }, length: part.length });
+    // The question says so, and a plan calls it length.
+    const [, nose] = /^nose:?\s+(.+)$/i.exec(part) ?? [];
+    if (nose !== undefined) return whole("length", nose);
     if (kinds.includes(part.toLowerCase())) return whole("type", part.toLowerCase());
     if (!/^\d+([.,]\d+)?\s*\p{L}*$/u.test(part)) return null;
     if (before["neck"] === undefined) return whole("neck", part);
     return before["length"] === undefined ? whole("length", part) : null;
   });
-  return { ...said, fields: inOrder(said.fields, collarFields) };
+  // A measure alone is told with the word before it.
+  const unknown = line.split(",").find((part) => said.unknown !== null && part.trim().startsWith(said.unknown));
+  return { fields: inOrder(said.fields, collarFields), unknown: unknown?.trim() ?? said.unknown };
 }

@@ -10,7 +10,8 @@ export type Read<A> = A | Problem;
 /**
  * One short question. fields: the answers it gives, and flags what they are called on the command line. Text is typed; one and
  * many are chosen from options. initial: the answer if nothing is typed; offered: that answer where somebody is there to see it
- * and may change it. shown: what follows from it, once it is given.
+ * and may change it. shown: what follows from it, once it is given. settledLater: doubts that a later answer may settle, told
+ * at the end if none does.
  */
 export type Question<A, F> = {
   context: string;
@@ -25,6 +26,7 @@ export type Question<A, F> = {
   options?: (moment: Moment<A, F>) => Option[];
   read: (typed: readonly string[], moment: Moment<A, F>) => Read<A>;
   shown?: (facts: F, moment: Moment<A, F>) => Problem[];
+  settledLater?: readonly Problem["code"][];
 };
 
 /** Questions, and what follows from the answers to some of them. */

@@ -11,7 +11,7 @@ const often = [
   "every (?:morning|evening|night)",
   "q ?\\d+ ?h(?:rs?|ours?)?",
   "(?:once|twice|(?:three|four|[1-4]) times) (?:a|per) day",
-  "(?:once|twice) daily",
+  "(?:(?:once|twice) )?daily",
   "once a week",
   "sid|bid|tid|qid",
 ].join("|");
@@ -38,9 +38,12 @@ const phrases: readonly Phrase[] = [
   phrase(`(?:dose:? )?(${number}) ?(mg|ml|iu|units)/(kg|lb|m2)`, ([n, unit, of]) => ({
     dose: `${n} ${perWeight(unit, of)}`,
   })),
-  phrase(`(?:liquid:? )?(${number}) ?(mg|iu)/ml(?: (?:liquid|suspension|syrup|solution))?`, ([n, unit]) => ({
-    liquid: `${n} ${inFull(unit)}/mL`,
-  })),
+  phrase(
+    `(?:liquid:? )?(${number}) ?(mg|iu)/ml(?: (?:oral )?(?:liquid|susp(?:ension)?\\.?|syrup|sol(?:utio)?n\\.?))?`,
+    ([n, unit]) => ({
+      liquid: `${n} ${inFull(unit)}/mL`,
+    }),
+  ),
   phrase(`(?:insulin:? )?(${number}) ?(?:units|u)/ml`, ([n]) => ({ insulin: `${n} units/mL` })),
   phrase(`${forms}:? (${number}) ?(mg|iu)`, ([form, n, unit]) => ({ [inFull(form)]: `${n} ${inFull(unit)}` })),
   phrase(`(${number}) ?(mg|iu) ${forms}`, ([n, unit, form]) => ({ [inFull(form)]: `${n} ${inFull(unit)}` })),
@@ -56,6 +59,10 @@ const phrases: readonly Phrase[] = [
   phrase("(?:last )?given(?: at)?:? (\\d{1,2}(?:[:.]\\d\\d| ?[ap]\\.?m)(?: ?[ap]\\.?m)?\\.?)", ([said = ""]) => {
     const time = clockOf(said);
     return time === null ? {} : { "last given": time };
+  }),
+  phrase("first(?: dose)?(?: at)?:? (\\d{1,2}(?:[:.]\\d\\d| ?[ap]\\.?m)(?: ?[ap]\\.?m)?\\.?)", ([said = ""]) => {
+    const time = clockOf(said);
+    return time === null ? {} : { first: time };
   }),
   phrase("splits (?:in ?to )?(whole|halves|quarters)", ([said = ""]) => ({ splits: said.toLowerCase() })),
   phrase("(?:by mouth|po|orally)", () => ({ route: "mouth" })),

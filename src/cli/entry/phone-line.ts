@@ -15,3 +15,7 @@ export const countryOfPhone = (phone: string): string | undefined => parsed(phon
 /** The number as it is dialled in the country. */
 export const dialled = (phone: string, country: string | undefined): string =>
   parsed(phone, country)?.formatNational() ?? phone;
+
+/** Whether a number of that country could look like this. */
+export const looksRight = (phone: string, country: string | undefined): boolean =>
+  parsed(phone, country)?.isValid() ?? false;

@@ -1,10 +1,10 @@
-import type { Choices, Facts, Plan } from "#index.js";
+import type { Choices, Facts, Plan, Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
 import type { Answers } from "./answers.js";
 import { collarFields, collarLine } from "./collar-line.js";
 import type { Habits } from "./habits.js";
 import type { Moment, Option, Question, Read } from "./interview.js";
-import { isOrdered, medicineFields, medicineLine } from "./medicine-line.js";
+import { isOrdered, medicineLine } from "./medicine-line.js";
 import { listed } from "./said-fields.js";
 import { careShown, collarShown, collarWanted, costShown, medicinesShown, visitsShown } from "./shown.js";
 import { usualItems, usualUntil } from "./usual.js";
@@ -28,6 +28,8 @@ export type Known = {
 };
 
 const at = { file: "", line: 1, column: 1, length: 1 };
+/** The fields of a medicine that a line usually has, of all that medicineFields knows. */
+const oftenNamed = ["tablet", "capsule", "liquid", "dose", "give", "every", "for", "last given", "dispense", "why"];
 const sexes = ["spayed female", "female", "neutered male", "male"];
 const first = (typed: readonly string[]) => typed[0]?.trim() ?? "";
 
@@ -62,8 +64,12 @@ export function planQuestions(known: Known): PlanQuestion[] {
     },
     {
       ...text("owner", "owner", { needed: true, example: "Lucía Ferrer" }),
-      shown: (_, { answers: { clinician } }) =>
-        clinician !== undefined && clinician === known.clinician ? [problem("new-clinician", at, { clinician })] : [],
+      shown: ({ plan }, { answers: { clinician } }) => [
+        handedOut(plan.discharged),
+        ...(clinician !== undefined && clinician === known.clinician
+          ? [problem("new-clinician", at, { clinician })]
+          : []),
+      ],
     },
     {
       ...text("language", "language", { needed: true }),
@@ -108,6 +114,8 @@ export function planQuestions(known: Known): PlanQuestion[] {
         example: "carprofen … mg tablet, … mg/kg q…h for … days, last given 9 am",
       }),
       flags: ["--medicine"],
+      // The neck of the collar bears the weight out.
+      settledLater: ["weight-not-borne-out"],
       read: (typed) => readMedicines(listed(first(typed))),
       shown: ({ facts }, { answers: { medicines = [] } }) =>
         medicinesShown(
@@ -136,6 +144,9 @@ export function planQuestions(known: Known): PlanQuestion[] {
     },
   ];
 }
+
+const handedOut = (discharged: string): Problem =>
+  problem("new-discharged", at, { on: { day: discharged.slice(0, 10) }, time: discharged.slice(11) });
 
 const some = (text: string | undefined): string[] => (text ? [text] : []);
 
@@ -176,7 +187,7 @@ function nameAndWeight(typed: readonly string[]): Read<Answers> {
 
 function readMedicines(medicines: string[]): Read<Answers> {
   const [given] = medicines.flatMap((line) => medicineLine(line).unknown ?? []);
-  if (given !== undefined) return problem("new-answer-unreadable", at, { given, known: medicineFields.slice(1) });
+  if (given !== undefined) return problem("new-answer-unreadable", at, { given, known: oftenNamed });
   return { medicines };
 }
 

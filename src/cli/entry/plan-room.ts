@@ -10,7 +10,7 @@ import { noReviews } from "../clinic-reviews.js";
 import type { Desk } from "../desk.js";
 import { deskLanguage } from "../say.js";
 import type { Answers } from "./answers.js";
-import { clockIn } from "./clock-in.js";
+import { clockIn, dayIn } from "./clock-in.js";
 import { readHabits } from "./habits.js";
 import { planDraft } from "./plan-draft.js";
 import type { Followed, Known } from "./plan-questions.js";
@@ -38,11 +38,11 @@ export type PlanRoom = {
 type Refusal = { problems: Problem[]; broken: Case | null };
 type Opened = { room: PlanRoom; refusal: null } | { room: null; refusal: Refusal };
 
-/** folder: that of the new plan. clinic: the path of the profile, if it is named. now: for the hour of discharge. */
+/** folder: that of the new plan. clinic: the path of the profile, if it is named. today: the day at the clinic, unless said. */
 export async function openPlanRoom(
   { house: ours }: Desk,
   folder: string,
-  { clinic: named, today, now = new Date() }: { clinic?: string; today: string; now?: Date },
+  { clinic: named, today: said, now = new Date() }: { clinic?: string; today?: string; now?: Date },
 ): Promise<Opened> {
   const refuse = (problems: Problem[], broken: Case | null = null): Opened => ({
     room: null,
@@ -73,20 +73,23 @@ export async function openPlanRoom(
   const { house } = own;
   if (!house) return refuse([], brokenBy(own.problems));
   const offered = choices(house);
-  const ground: Ground = { house, clinic, prices: prices ?? undefined, today };
-  const tryOut = (answers: Answers): Outcome<Followed> => {
-    const whole = { discharged: `${today} 12:00`, ...standIns(answers, offered, language), ...answers };
-    const draft = { clinic: "clinic", schema: null, collars: offered.collars, asks: [] };
-    const { value, problems } = tryPlan(
-      planDraft(whole, draft, () => ""),
-      "plan",
-      ground,
-    );
-    return { value: value?.facts ? { plan: value.plan, facts: value.facts } : null, problems };
-  };
-  const bare = tryOut({});
+  const groundOn = (today: string): Ground => ({ house, clinic, prices: prices ?? undefined, today });
+  const tryOn =
+    (ground: Ground) =>
+    (answers: Answers): Outcome<Followed> => {
+      const whole = { discharged: `${ground.today} 12:00`, ...standIns(answers, offered, language), ...answers };
+      const draft = { clinic: "clinic", schema: null, collars: offered.collars, asks: [] };
+      const text = planDraft(whole, draft, () => "");
+      const { value, problems } = tryPlan(text, "plan", ground);
+      return { value: value?.facts ? { plan: value.plan, facts: value.facts } : null, problems };
+    };
+  const bare = tryOn(groundOn(said ?? dayIn("UTC", now)))({});
   if (!bare.value) return refuse([], brokenBy(bare.problems));
   const profile: Plan["clinic"] = bare.value.plan.clinic;
+  // Between midnight here and midnight there it is another day at the clinic.
+  const today = said ?? dayIn(profile["time zone"], now);
+  const ground = groundOn(today);
+  const tryOut = tryOn(ground);
   const habits = readHabits(await readKept("choices.json"));
   const clinician = whoSigns(profile.clinicians, habits.clinician);
   const known: Known = {

@@ -19,12 +19,21 @@ export function saidFields(
     for (let rest = part.trim(); rest !== ""; ) {
       const found = bare(rest, said) ?? named(rest, fields);
       if (!found || Object.keys(found.fields).some((field) => said[field] !== undefined))
-        return { fields: said, unknown: found ? rest.slice(0, found.length) : rest };
+        return {
+          fields: said,
+          unknown: found ? rest.slice(0, found.length) : untilKnown(rest, (at) => bare(at, said) ?? named(at, fields)),
+        };
       Object.assign(said, found.fields);
       rest = rest.slice(found.length).trimStart();
     }
   }
   return { fields: said, unknown: null };
+}
+
+/** Words that say nothing, up to those that do. */
+function untilKnown(rest: string, find: (rest: string) => Found | null): string {
+  const words = [...rest.matchAll(/\s+/g)].map(({ index, 0: { length } }) => ({ index, next: index + length }));
+  return rest.slice(0, words.find(({ next }) => find(rest.slice(next)) !== null)?.index ?? rest.length);
 }
 
 /** "last given 09:00" is the field "last given", and no field "last". Its value is all that follows. */

@@ -54,6 +54,11 @@ export const medicinesShown = ({ medicines }: Facts, left: readonly string[]): P
       context: asNeededMost === null ? "by-the-clock" : "as-needed",
     }),
   ),
+  ...medicines.flatMap(({ name, active }) =>
+    active?.percentOff && Number(active.percentOff) !== 0
+      ? [problem("new-rounded", at, { medicine: name, percent: active.percentOff })]
+      : [],
+  ),
   ...left.map((medicine) => problem("new-medicine-left", at, { medicine })),
 ];
 

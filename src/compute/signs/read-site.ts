@@ -8,15 +8,15 @@ import { named } from "./named.js";
 export type BodyPlace = { site: Site; side: "left" | "right" | null };
 
 /**
- * Reads "left cheek", "cheek, right" or "tail base".
+ * Reads "left cheek", "cheek, right", "R ear" or "tail base".
  * Problems: "side-twice", "site-unknown", "side-missing", "side-not-for-site".
  */
 export function readSite(text: string, sites: readonly Site[], at: Place): Outcome<BodyPlace> {
-  const sidesSaid = [...text.matchAll(/\b(left|right)\b/giu)];
+  const sidesSaid = [...text.matchAll(sides)];
   if (sidesSaid.length > 1) return { value: null, problems: [problem("side-twice", at, { given: text })] };
   const side = sideOf(sidesSaid[0]?.[0]);
 
-  const name = text.replace(/\b(left|right)\b|,/giu, " ").trim();
+  const name = text.replace(sides, " ").replaceAll(",", " ").trim();
   const site = named(name, sites);
   if (!site) {
     const known = sites.map(({ id }) => id.replaceAll("-", " "));
@@ -33,7 +33,9 @@ export function readSite(text: string, sites: readonly Site[], at: Place): Outco
   return { value: { site, side }, problems: missing };
 }
 
+const sides = /(?<!\p{L})(?:left|right|l|r)(?!\p{L})\.?/giu;
+
 const sideOf = (word = ""): BodyPlace["side"] => {
-  const side = word.toLowerCase();
-  return side === "left" || side === "right" ? side : null;
+  if (word === "") return null;
+  return word.toLowerCase().startsWith("l") ? "left" : "right";
 };

@@ -4,15 +4,19 @@ import { boundsOf, firstDay as firstDays, type PhaseBounds, phaseBounds } from "
 import { closedWindow } from "./closed-day.js";
 import type { CourseModel, Once, Phase } from "./course.js";
 import type { Said, Span } from "./language/line.js";
+import type { UsualDays } from "./usual.js";
 
 /**
  * What is wrong or out of the ordinary with the lines of a course before any schedule is tried. goesOn: an earlier paper began
  * it, so a line that says "day 2-4" counts from this paper, and not from what was done to the animal.
  */
-export function checkLines(model: CourseModel, agenda: Agenda, goesOn: boolean): Problem[] {
+export function checkLines(model: CourseModel, agenda: Agenda, usual: UsualDays, goesOn: boolean): Problem[] {
   const { onces, runs } = model;
   return [
-    ...onces.flatMap((once, i) => [...checkWindow(agenda, once, boundsOf(model, i)), ...checkUsual(once, goesOn)]),
+    ...onces.flatMap((once, i) => [
+      ...checkWindow(agenda, once, boundsOf(model, i)),
+      ...checkUsual(once, usual, goesOn),
+    ]),
     ...runs.flatMap((run) => {
       const bounds = phaseBounds(model, run);
       return run.phases.flatMap((phase, i) => {
@@ -52,8 +56,8 @@ function checkRoom(agenda: Agenda, phase: Phase, { base, begins, ends }: PhaseBo
 const outside = ({ value }: Said<Span>, usual: Span | null): usual is Span =>
   usual !== null && (value.from < usual.from || value.to > usual.to);
 
-function checkUsual({ kind, when, open, after }: Once, goesOn: boolean): Problem[] {
-  const { usual } = kind.value;
+function checkUsual({ care, kind, when, open, after }: Once, usualDays: UsualDays, goesOn: boolean): Problem[] {
+  const usual = usualDays(care, kind.value);
   if (open || (goesOn && after === null) || !outside(when, usual)) return [];
   const { from, to } = when.value;
   const values = { given: kind.text, from, to, usualFrom: usual.from, usualTo: usual.to };

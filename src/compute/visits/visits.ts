@@ -23,18 +23,19 @@ import { scenariosOf } from "./scenario.js";
 import { cutAt } from "./schedule/slots.js";
 import { nothingAgreed, type Solved, solve } from "./solve.js";
 import { tripsOf } from "./trips.js";
+import { type OftenCourse, type UsualDays, usualDays } from "./usual.js";
 import { visitsOf } from "./visits-of.js";
 
 /**
- * The visits that follow from a plan's course lines, its appointments and the clinic's calendar.
+ * The visits that follow from a plan's course lines, its appointments and the clinic's calendar. topics: what is usual for them.
  * Every day is kept within its window and gap and falls on a day somebody can be seen; earliest and latest hold for every
  * way the wound and the decisions may go.
  */
-export function computeVisits(plan: Plan, kinds: VisitKind[]): Outcome<Course> {
+export function computeVisits(plan: Plan, kinds: VisitKind[], topics: readonly OftenCourse[] = []): Outcome<Course> {
   const profile = [...checkHolidayPlace(plan), ...checkClinicians(plan, kinds)];
   if (stops(profile)) return { value: null, problems: profile };
   const agenda = agendaOf(plan, kinds);
-  const model = readCourse(plan, kinds, agenda);
+  const model = readCourse(plan, kinds, agenda, usualDays(plan, topics, kinds));
   const { bookings, problems: wrongBookings } = readBooked(plan, agenda);
   const problems = [...profile, ...model.problems, ...wrongBookings];
   if (!model.value || stops(problems)) return { value: null, problems };
@@ -63,14 +64,14 @@ export function computeVisits(plan: Plan, kinds: VisitKind[]): Outcome<Course> {
 }
 
 /** The lines of a plan as one course, checked against each other and against the days the clinic can be reached. */
-function readCourse(plan: Plan, kinds: VisitKind[], agenda: Agenda): Outcome<CourseModel> {
+function readCourse(plan: Plan, kinds: VisitKind[], agenda: Agenda, usual: UsualDays): Outcome<CourseModel> {
   const { lines, problems } = readLines(plan, kinds);
   if (stops(problems)) return { value: null, problems };
   const linked = link(lines);
   if (!linked.value) return linked;
   return {
     value: linked.value,
-    problems: [...linked.problems, ...checkLines(linked.value, agenda, plan.revision > 0)],
+    problems: [...linked.problems, ...checkLines(linked.value, agenda, usual, plan.revision > 0)],
   };
 }
 
