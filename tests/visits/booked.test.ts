@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Plan } from "#plan/plan.js";
-import { brief, type Case, courseOf, everyDay, noSunday, run, told } from "./help.js";
+import { computeVisits } from "../../src/compute/visits/visits.js";
+import { brief, type Case, courseOf, everyDay, kinds, noSunday, planOf, run, told } from "./help.js";
 
 /** The one problem of a plan: its code, its values, and the line it points at. Courses begin at line 10. */
 function only(given: Case) {
@@ -163,6 +164,7 @@ describe("a single visit on a booked day", () => {
     expect(onDay(given, "2026-03-05")).toEqual(["bandage-change", "x-ray"]);
     const { visits, purposes } = courseOf(given);
     expect(visits.map(brief)).toContain("recheck-1 expected 03-07..03-08");
+    expect(visits.map(brief)).toContain("bandage-change-5 booked 2026-03-07T10:00");
     expect(purposes).toContainEqual({ kind: "bandage-change", counts: { fewest: 4, likely: 4, most: 5 } });
   });
 
@@ -226,4 +228,63 @@ describe("on a day that a partner clinic stands in, our clinician is not there",
         ({ code }) => code,
       ),
     ).toContain("booked-without-clinician"));
+});
+
+// Discharged on Monday, March 2: day 5 is the 7th, day 7 the 9th.
+describe("what may be done on a booked day, and is not in the likeliest course, is told for itself", () => {
+  test.each([
+    [
+      "a decision beside a visit that is sure",
+      [["x-ray day 5", "maybe blood test day 5"]],
+      "2026-03-07",
+      ["x-ray-1 booked 2026-03-07T10:00", "blood-test-1 possible 03-07 if blood-test"],
+    ],
+    [
+      "a closure in place of the change",
+      [["maybe closure day 7", "change every day for 7 days"]],
+      "2026-03-09",
+      ["bandage-change-7 booked 2026-03-09T10:00 unless closure", "closure-1 possible 03-09 if closure"],
+    ],
+    [
+      "one of two decisions",
+      [["maybe closure day 7", "maybe blood test day 7"]],
+      "2026-03-09",
+      ["blood-test-1 booked 2026-03-09T10:00 if blood-test", "closure-1 possible 03-09 if closure"],
+    ],
+    [
+      "the change of another wound, which may have healed by then",
+      [["change every day for 5 days"], ["change every day for 3-5 days"]],
+      "2026-03-07",
+      ["bandage-change-5 booked 2026-03-07T10:00", "bandage-change-5-2 possible 03-07"],
+    ],
+  ])("%s", (_, course, day, expected) => {
+    const { visits } = courseOf({ course, booked: [`${day}T10:00`] });
+    expect(visits.filter(({ latest }) => latest === day).map(brief)).toEqual(expected);
+  });
+});
+
+describe("a line that the others leave no day", () => {
+  const course = ["closure day 5-6", "change every 2 days until day 12, first day 6"];
+
+  test("is asked about, whatever is booked", () => {
+    expect(told({ course, booked: ["2026-03-07T10:00"] })).toEqual(["repeat-never-comes 11:9+6"]);
+  });
+
+  // Closed on day 5, the change of day 6 is not to be; on day 7 it would be.
+  test("only because of an appointment is not asked about", () => {
+    const loose = ["closure day 5-7", ...course.slice(1)];
+    expect(told({ course: loose, booked: ["2026-03-07T10:00"] })).toEqual([]);
+    expect(told({ course: loose })).toEqual([]);
+  });
+
+  test("because of a visit that was is not asked about", () => {
+    expect(computeVisits({ ...planOf({ course }), revision: 1 }, kinds).problems).toEqual([]);
+    expect(told({ course })).toEqual(["repeat-never-comes 11:9+6"]);
+  });
+});
+
+// No hour suits both visits of day 10, whatever is booked on day 5.
+test("where the course has no day of its own, that is told and not its appointment", () => {
+  const course = ["recheck day 10, not after 10:00", "x-ray day 10, not before 14:00"];
+  expect(only({ course, booked: ["2026-03-07T10:00"] })).toMatchObject({ code: "day-against-others", line: 11 });
 });

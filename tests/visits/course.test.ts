@@ -88,6 +88,15 @@ describe("what comes first", () => {
     });
   });
 
+  // Of the first three days nothing is said.
+  test("it is the first day on which a visit may be, and not one before", () => {
+    expect(courseOf({ course: ["recheck day 4-7", "injection every 5 days 2 times"] }).first).toEqual({
+      earliest: "2026-03-06",
+      latest: "2026-03-07",
+      kinds: [{ kind: "recheck" }, { kind: "injection" }],
+    });
+  });
+
   test("where there may be no visit at all, none is promised", () => {
     expect(courseOf({ course: ["maybe recheck day 3-7"] }).first).toBeNull();
     expect(courseOf({ course: [] }).first).toBeNull();

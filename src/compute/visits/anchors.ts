@@ -56,8 +56,17 @@ export function endersOf(among: Sorted, line: RepeatLine): number[] {
   const [begins = line] = among.runs.find((run) => run.includes(line)) ?? [];
   return among.single.flatMap((shuts, index) => {
     const ends = shuts.care === line.care && shuts.kind.value.endsBandage;
-    return ends && !beginsAfter(among, begins, shuts) ? [index] : [];
+    return ends && !beginsAfter(among, begins, shuts) && !waitsFor(among, shuts, begins) ? [index] : [];
   });
+}
+
+/** It counts its days from the last visit of a run, itself or by what it waits for, so that the run is over by then. */
+function waitsFor(among: Sorted, line: Line, run: RepeatLine, links = 0): boolean {
+  const after = line.repeats ? line.first?.after : line.when?.after;
+  if (!after || links > among.lines.length) return false;
+  const [item = -1] = findAnchor(among, line, after).items;
+  const anchor = among.single[item] ?? among.runs[item - among.single.length]?.[0];
+  return anchor !== undefined && (anchor === run || waitsFor(among, anchor, run, links + 1));
 }
 
 /** It begins when the wound has been shut, and so is not ended by it: counted from discharge, or from a visit both wait for. */

@@ -47,11 +47,12 @@ export type CourseModel = { onces: Once[]; runs: Run[] };
 export const anchorOf = ({ onces, runs }: CourseModel, item: number): number | null =>
   (onces[item] ? onces[item].after : runs[item - onces.length]?.phases[0]?.first?.after) ?? null;
 
-/** The single visit whose happening an item waits for: itself where it is a maybe, or one it comes after. */
-export function decisionOf(model: CourseModel, item: number | null): Once | null {
+/** What an item waits for to be decided: itself where it is a maybe, for a run every line of it, or what it comes after. */
+export function decisionOf(model: CourseModel, item: number | null): Once | Phase | null {
   if (item === null) return null;
-  const once = model.onces[item];
-  return once?.maybe ? once : decisionOf(model, anchorOf(model, item));
+  const lines = [model.onces[item] ?? model.runs[item - model.onces.length]?.phases ?? []].flat();
+  const [first = null] = lines;
+  return lines.every(({ maybe }) => maybe) ? first : decisionOf(model, anchorOf(model, item));
 }
 
 /** The middle of a range, half up: what is likely, and what is aimed for, where nothing else is said. */

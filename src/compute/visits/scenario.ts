@@ -12,7 +12,7 @@ export type SetPhase = {
   days: number | null;
   day: number | null;
   times: number | null;
-  /** The single visits that end it, of those that happen. */
+  /** The single visits that end it, where they happen. */
   until: number[];
 };
 
@@ -20,10 +20,9 @@ export type SetPhase = {
 export type Scenario = {
   happens: boolean[];
   runs: SetPhase[][];
-  /** How far the lengths are from the middle of their ranges, and how many decisions were taken and not taken. */
+  /** How far the lengths are from the middle of their ranges, and how many decisions were taken. */
   far: number;
   taken: number;
-  left: number;
 };
 
 /** Most scenarios that are looked at; a course with more is too open to promise anything. */
@@ -53,34 +52,31 @@ const product = (lists: number[][]): number[][] =>
 
 function settle(model: CourseModel, choices: readonly Choice[], chosen: readonly number[]): Scenario {
   const { onces, runs } = model;
-  const canHappen = (item: number | null): boolean =>
-    item === null || ((item >= onces.length || chosen[item] === 1) && canHappen(anchorOf(model, item)));
-  const happens = onces.map((_, index) => canHappen(index));
   const phases = runs.flatMap((run) => run.phases);
-  let next = 0;
-  const setRuns = runs.map((run, r) => {
-    const begins = canHappen(anchorOf(model, onces.length + r));
-    return run.phases.flatMap((phase, index) => {
-      const number = next++;
-      if (!begins || chosen[onces.length + number] === 0) return [];
-      const length = chosen[onces.length + phases.length + number] ?? 0;
-      return [setPhase(phase, index, length, happens)];
-    });
-  });
-  const decisions = choices.flatMap(({ decision }, i) => (decision ? [chosen[i] === 1] : []));
+  const number = new Map(phases.map((phase, i) => [phase, i]));
+  const isTaken = (phase: Phase): boolean => chosen[onces.length + (number.get(phase) ?? 0)] === 1;
+  const comes = (item: number): boolean =>
+    item < onces.length ? chosen[item] === 1 : (runs[item - onces.length]?.phases.some(isTaken) ?? false);
+  const canHappen = (item: number | null): boolean =>
+    item === null || (comes(item) && canHappen(anchorOf(model, item)));
   return {
-    happens,
-    runs: setRuns,
+    happens: onces.map((_, index) => canHappen(index)),
+    runs: runs.map((run, r) => {
+      if (!canHappen(onces.length + r)) return [];
+      return run.phases.flatMap((phase, index) => {
+        const length = chosen[onces.length + phases.length + (number.get(phase) ?? 0)] ?? 0;
+        return isTaken(phase) ? [setPhase(phase, index, length)] : [];
+      });
+    }),
     far: choices.reduce(
       (sum, { likely, decision }, i) => sum + (decision ? 0 : Math.abs((chosen[i] ?? 0) - likely)),
       0,
     ),
-    taken: decisions.filter((yes) => yes).length,
-    left: decisions.filter((yes) => !yes).length,
+    taken: choices.filter(({ decision }, i) => decision && chosen[i] === 1).length,
   };
 }
 
-function setPhase({ gap, first, limit, until }: Phase, index: number, length: number, happens: boolean[]): SetPhase {
+function setPhase({ gap, first, limit, until }: Phase, index: number, length: number): SetPhase {
   const only = (kind: string) => (limit?.kind === kind ? length : null);
   return {
     index,
@@ -90,6 +86,6 @@ function setPhase({ gap, first, limit, until }: Phase, index: number, length: nu
     days: only("days"),
     day: only("day"),
     times: only("times"),
-    until: until.onces.filter((index) => happens[index]),
+    until: until.onces,
   };
 }

@@ -32,10 +32,12 @@ export function tripsOf(
       return days.length > 0 ? [{ trip, days }] : [];
     })[0];
     if (joined) Object.assign(joined.trip, { rows: [...joined.trip.rows, row], days: joined.days });
-    else trips.push({ rows: [row], days: sorted(row.days), ideal: row.ideal, booked: null });
+    else trips.push(alone(row));
   }
-  return trips.map((trip) => (trip.booked === null ? trip : agreed(trip, likely)));
+  return trips.flatMap((trip) => (trip.booked === null ? [trip] : agreed(trip, likely)));
 }
+
+const alone = (row: Row): Trip => ({ rows: [row], days: sorted(row.days), ideal: row.ideal, booked: null });
 
 const sorted = (days: Iterable<number>) => [...days].sort((a, b) => a - b);
 
@@ -96,9 +98,10 @@ function waitAlike({ onces }: CourseModel, a: Row, b: Row): boolean {
   return one.when.value.from === other.when.value.from && one.when.value.to === other.when.value.to;
 }
 
-/** Of all that might be done on a booked day, what will be, or what the likeliest course does. */
-function agreed(trip: Trip, likely: readonly Step[]): Trip {
+/** Of all that might be done on a booked day, what will be, or what the likeliest course does; the rest each for itself. */
+function agreed(trip: Trip, likely: readonly Step[]): Trip[] {
   const done = likely.find(({ day }) => day === trip.booked)?.done ?? [];
   const rows = trip.rows.filter(({ always, item }) => always || done.some((one) => one.item === item));
-  return { ...trip, rows: rows.length > 0 ? rows : trip.rows };
+  if (rows.length === 0) return [trip];
+  return [{ ...trip, rows }, ...trip.rows.filter((row) => !rows.includes(row)).map(alone)];
 }

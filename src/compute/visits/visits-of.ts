@@ -18,11 +18,12 @@ export function visitsOf(
   trips: readonly Trip[],
   bookings: ReadonlyMap<number, Booking>,
 ): Visit[] {
-  // Visits that took place have the first numbers: one that is still to come keeps its own from paper to paper.
-  const numbers = new Map(doneCounts(plan.done, kinds).map(([kind, count]) => [`0:${kind}`, count]));
+  // Visits that took place have the first numbers, in each care: one that is still to come keeps its own from paper to paper.
+  const before = new Map(doneCounts(plan.done, kinds));
+  const numbers = new Map<string, number>();
   const purposeOf = (row: Row): Purpose => {
     const key = `${row.care}:${row.kind}`;
-    const number = (numbers.get(key) ?? 0) + 1;
+    const number = (numbers.get(key) ?? before.get(row.kind) ?? 0) + 1;
     numbers.set(key, number);
     return { kind: row.kind, number, from: placeOfRow(model, row) };
   };

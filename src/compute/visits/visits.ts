@@ -43,10 +43,11 @@ export function computeVisits(plan: Plan, kinds: VisitKind[], topics: readonly O
   const kept = keep(plan, model.value, agenda, bookings);
   problems.push(...kept.problems);
   if (!kept.value) return { value: null, problems };
-  const { solved, booked } = kept.value;
+  const { solved, booked, everyWay } = kept.value;
   problems.push(...checkStretches(model.value, solved, agenda), ...checkPartnerDays(model.value, solved, agenda));
-  // An appointment or a visit that was may have settled how the wound goes.
-  if (bookings.size === 0 && plan.revision === 0 && !stops(problems)) problems.push(...checkNever(model.value, solved));
+  // A visit that was may have settled how the wound goes, and so may an appointment: what it leaves no day had one without it.
+  if (plan.revision === 0 && !stops(problems) && checkNever(model.value, solved).length > 0)
+    problems.push(...checkNever(model.value, everyWay()));
 
   const cut = cutAt(model.value.onces.length, booked);
   const rows = rowsOf(model.value, solved, cut);
@@ -75,16 +76,14 @@ function readCourse(plan: Plan, kinds: VisitKind[], agenda: Agenda, usual: Usual
   };
 }
 
+/** everyWay: also the schedules there would be without the appointments. */
+type Kept = Pick<Booked, "solved" | "booked"> & { everyWay: () => Solved[] };
+
 /**
  * The schedules that keep the course and its appointments. Problems: "course-too-open", "course-fits-no-calendar", those of
  * the appointments, or of the visits that have no day.
  */
-function keep(
-  plan: Plan,
-  model: CourseModel,
-  agenda: Agenda,
-  bookings: ReadonlyMap<number, Booking>,
-): Outcome<Pick<Booked, "solved" | "booked">> {
+function keep(plan: Plan, model: CourseModel, agenda: Agenda, bookings: ReadonlyMap<number, Booking>): Outcome<Kept> {
   const at = placeOf(plan.places, "care");
   const scenarios = scenariosOf(model);
   const solver: Solver = (agreed) => scenarios && solve(model, scenarios, agenda, agreed);
@@ -103,7 +102,9 @@ function keep(
   }
   // An appointment may settle how the wound goes; without one every way it may go must have its days.
   const all = bookings.size > 0 || kept.solved.length === scenarios.length;
-  return kept.solved.length > 0 && all ? { value: kept, problems: kept.problems } : noDay(kept.solved);
+  if (!all) return noDay(kept.solved);
+  const everyWay = () => (bookings.size > 0 ? [...kept.solved, ...(solver(nothingAgreed) ?? [])] : kept.solved);
+  return { value: { ...kept, everyWay }, problems: kept.problems };
 }
 
 /** The days from discharge to the latest end on which the clinic is closed. */
