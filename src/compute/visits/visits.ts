@@ -47,9 +47,8 @@ export function computeVisits(plan: Plan, kinds: VisitKind[]): Outcome<Course> {
   // An appointment or a visit that was may have settled how the wound goes.
   if (bookings.size === 0 && plan.revision === 0 && !stops(problems)) problems.push(...checkNever(model.value, solved));
 
-  const cut = cutAt(model.value.onces.length, booked);
-  const rows = rowsOf(model.value, solved, cut);
-  const trips = tripsOf(model.value, rows, solved[0]?.best ?? [], booked, cut);
+  const rows = rowsOf(model.value, solved, cutAt(model.value.onces.length, booked));
+  const trips = tripsOf(model.value, rows, solved[0]?.best ?? [], booked, agenda);
   problems.push(...checkBooked(plan, model.value, agenda, trips, bookings));
   const ends = endOf(solved, agenda);
   const course = {
