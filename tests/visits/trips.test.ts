@@ -39,6 +39,17 @@ describe("visits share a trip", () => {
   });
 });
 
+// Ten to twelve days after a closure on day 3 or 4; the owner cannot come on the morning of day 16, which is March 18.
+test.each([
+  ["sutures out", "x-ray", "suture-removal-1 +x-ray-1"],
+  ["x-ray", "sutures out", "x-ray-1 +suture-removal-1"],
+])("a visit in the morning keeps %s and %s, due on the same days, to its own days", (one, other, both) => {
+  const slot = (name: string) => (name === "x-ray" ? ", not after 12:00" : "");
+  const after = [one, other].map((name) => `${name} 10-12 days after closure${slot(name)}`);
+  const unavailable = ["2026-03-18 06:00-12:30"];
+  expect(briefs({ course: ["closure day 3-4", ...after], unavailable })).toContain(`${both} expected 03-15..03-17`);
+});
+
 describe("visits are told apart, though the best schedule puts them on one day,", () => {
   // The closure may be on day 4, the x-ray not before day 5. Of three, two that go together leave the third its own days.
   test.each([
@@ -56,8 +67,8 @@ describe("visits are told apart, though the best schedule puts them on one day,"
 
   // The drain comes out on day 3, 4 or 5; a recheck on day 4 or 5 cannot follow it to day 3, nor hold it to days 4 and 5.
   test.each([
-    ["injection every 2 days 2 times, first 1 day after drain out"],
-    ["injection every day until drain out", "injection every 3 days until day 12"],
+    ["injection every 2 days 2 times, first 5 days after drain out"],
+    ["injection every 2 days until drain out", "then every 9 days until day 30"],
   ])("where a repeating visit begins or ends with one of them: %s %s", (...repeating) => {
     const apart = ["drain-removal-1 expected 03-05..03-07", "recheck-1 expected 03-06..03-07"];
     const [drain, recheck] = ["drain out day 3-5", "recheck day 4-5"];
@@ -125,6 +136,14 @@ describe("visits are told apart, though the best schedule puts them on one day,"
     );
   });
 
+  // One wound is changed on day 3 and no other, the other on day 2 or 3.
+  test("where the first change of one wound may come before that of another", () => {
+    const [third, loose] = ["change every 3 days until day 9", "change every 2-3 days for 3 days"];
+    expect(briefs({ course: [[third], [loose]] })).toEqual(
+      expect.arrayContaining(["bandage-change-1 expected 03-05", "bandage-change-1-2 expected 03-04..03-05"]),
+    );
+  });
+
   // The changes of the second wound end on day 7 or 8, every second day: a fourth comes on day 8 or not at all.
   test("where one of them may not be", () => {
     expect(briefs({ course: [["recheck day 8-11"], ["change every 2 days until day 7-8"]] })).toEqual(
@@ -152,14 +171,18 @@ test("a day with no hour for all of a trip is none of its days", () => {
 describe("what a booked visit is for", () => {
   const daily = "change every day for 3-5 days, first tomorrow";
 
-  // The changes most likely end on day 4.
+  // The changes end on day 3, 4 or 5, most likely on day 4.
   test("is what is sure to be done then, and what the likeliest course does", () => {
     expect(briefs({ course: [daily, "recheck day 4"], booked: ["2026-03-06T10:00"] })).toContain(
       "recheck-1 +bandage-change-4 booked 2026-03-06T10:00",
     );
-    expect(briefs({ course: [daily, "recheck day 5"], booked: ["2026-03-07T10:00"] })).toContain(
+    expect(briefs({ course: [daily, "recheck day 5"], booked: ["2026-03-07T10:00"] })).toEqual([
+      "bandage-change-1 expected 03-03",
+      "bandage-change-2 expected 03-04",
+      "bandage-change-3 expected 03-05",
+      "bandage-change-4 possible 03-06",
       "recheck-1 booked 2026-03-07T10:00",
-    );
+    ]);
   });
 
   test("is not a decision that is not likely: that is told beside it, and what waits for it", () => {
@@ -206,14 +229,14 @@ describe("what a booked visit is for", () => {
     expect(visits.map(({ at }) => at)).toContain("2026-03-07T10:00");
   });
 
-  // If the changes end on day 3, day 4 is booked for nothing but these two.
+  // If the changes end on day 3, day 4 is booked for nothing but the x-ray.
   test("is nothing that may have to be on another booked day", () => {
-    const course = [daily, "recheck day 2-4", "x-ray day 2-4"];
+    const course = [daily, "recheck day 3", "x-ray day 2-4"];
     expect(briefs({ course, booked: ["2026-03-05T10:00", "2026-03-06T10:00"] })).toEqual(
       expect.arrayContaining([
-        "bandage-change-3 booked 2026-03-05T10:00",
+        "recheck-1 +bandage-change-3 booked 2026-03-05T10:00",
+        "x-ray-1 expected 03-04..03-06",
         "bandage-change-4 booked 2026-03-06T10:00",
-        "recheck-1 +x-ray-1 expected 03-04..03-06",
       ]),
     );
   });
