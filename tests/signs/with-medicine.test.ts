@@ -28,5 +28,9 @@ it("with a corticosteroid blood in the vomit or black stools cannot wait, as the
     care(["topic: abscess-home-care, site: left front leg"], patient(takes)).signs.find(
       ({ id }) => id === "signs.blood-vomit",
     )?.urgency;
-  expect([blood("prednisolone"), blood("dexamethasone 0.5 mg"), blood("doxycycline")]).toEqual(["now", "now", undefined]);
+  expect([blood("prednisolone"), blood("dexamethasone 0.5 mg"), blood("doxycycline")]).toEqual([
+    "now",
+    "now",
+    undefined,
+  ]);
 });

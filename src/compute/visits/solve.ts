@@ -1,12 +1,12 @@
-import { common } from "../calendar/minutes.js";
 import type { Agenda, Reach } from "./agenda.js";
-import type { CourseModel, Once, Phase } from "./course.js";
+import type { CourseModel } from "./course.js";
 import type { Scenario } from "./scenario.js";
 import { bestSchedule, type WayAhead } from "./schedule/best.js";
 import { dayGraph } from "./schedule/day-graph.js";
 import { noEvenings } from "./schedule/evenings.js";
-import type { DayGraph, Days, DayUse, Done, Node, Step } from "./schedule/graph.js";
+import type { DayGraph, Days, DayUse, Node, Step } from "./schedule/graph.js";
 import type { VisitDays } from "./schedule/run-outlook.js";
+import { reachesOf, together } from "./together.js";
 
 /** One way the wound may go, all schedules that serve it, and the best of them. */
 export type Solved = { scenario: Scenario; graph: DayGraph; best: Step[] };
@@ -46,7 +46,7 @@ export function solve(
 }
 
 /** A booked day is used, whatever the calendar says: what is wrong with it has been told already. */
-function daysOf({ onces, runs }: CourseModel, agenda: Agenda, { booked, fixed, slack }: Agreed): Days {
+function daysOf(model: CourseModel, agenda: Agenda, { booked, fixed, slack }: Agreed): Days {
   const taken = new Set(booked);
   const withBooked = onceEach(
     ({ usable, nextUsable }: Reach): VisitDays => ({
@@ -54,10 +54,7 @@ function daysOf({ onces, runs }: CourseModel, agenda: Agenda, { booked, fixed, s
       nextUsable: onceEach((from: number) => Math.min(nextUsable(from), ...booked.filter((day) => day >= from))),
     }),
   );
-  const reachOf = ({ kind, slot }: Once | Phase) => agenda.reach(kind.value, slot);
-  const reaches = { onces: onces.map(reachOf), runs: runs.map(({ phases }) => phases.map(reachOf)) };
-  const startsOf = (day: number, { item, phase }: Done) =>
-    (reaches.onces[item] ?? reaches.runs[item - onces.length]?.[phase])?.starts(day) ?? [];
+  const reaches = reachesOf(model, agenda);
   return {
     use: onceEach((day: number): DayUse => {
       const booked = taken.has(day);
@@ -65,7 +62,7 @@ function daysOf({ onces, runs }: CourseModel, agenda: Agenda, { booked, fixed, s
     }),
     onces: reaches.onces.map(withBooked),
     runs: reaches.runs.map((phases) => phases.map(withBooked)),
-    together: (day, done) => taken.has(day) || done.map((one) => startsOf(day, one)).reduce(common).length > 0,
+    together: (day, done) => taken.has(day) || together(reaches, day, done),
     lastBooked: Math.max(0, ...booked),
     fixed,
     slack,

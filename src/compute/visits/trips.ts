@@ -1,7 +1,8 @@
+import type { Agenda } from "./agenda.js";
 import type { CourseModel } from "./course.js";
 import type { Row } from "./rows.js";
 import type { Step } from "./schedule/graph.js";
-import type { Cut } from "./schedule/slots.js";
+import { reachesOf, together } from "./together.js";
 
 /** Rows that share one trip, and the days on which they can. booked: the agreed day, where there is one. */
 export type Trip = { rows: Row[]; days: number[]; ideal: number; booked: number | null };
@@ -15,10 +16,12 @@ export function tripsOf(
   rows: readonly Row[],
   likely: readonly Step[],
   booked: readonly number[],
-  cut: Cut,
+  agenda: Agenda,
 ): Trip[] {
   const trips: Trip[] = [];
-  const dayOf = bookedDays(rows, likely, booked, cut);
+  const dayOf = bookedDays(rows, likely, booked);
+  const reaches = reachesOf(model, agenda);
+  const oneTrip = (day: number, rows: Row[]) => booked.includes(day) || together(reaches, day, rows);
   for (const row of rows) {
     const day = dayOf(row);
     if (day !== null) {
@@ -28,7 +31,7 @@ export function tripsOf(
       continue;
     }
     const joined = trips.flatMap((trip) => {
-      const days = sharedDays(model, trip, row);
+      const days = sharedDays(model, trip, row, oneTrip);
       return days.length > 0 ? [{ trip, days }] : [];
     })[0];
     if (joined) Object.assign(joined.trip, { rows: [...joined.trip.rows, row], days: joined.days });
@@ -41,39 +44,49 @@ const alone = (row: Row): Trip => ({ rows: [row], days: sorted(row.days), ideal:
 
 const sorted = (days: Iterable<number>) => [...days].sort((a, b) => a - b);
 
+const doneOn = (likely: readonly Step[], day: number, item: number): boolean =>
+  likely.some((step) => step.day === day && step.done.some((one) => one.item === item));
+
 /**
  * The booked day of a row, if it has one: the only day it can fall on; or, where what is done on a booked day hangs on how
- * the wound goes, the single visits that the likeliest course puts there.
+ * the wound goes, the single visits that the likeliest course puts there. A decision that the likeliest course does not
+ * take is told beside the booked visit, never as part of it.
  */
-function bookedDays(rows: readonly Row[], likely: readonly Step[], booked: readonly number[], cut: Cut) {
-  const sure = new Set(rows.map((row) => bookedOn(row, booked, cut)));
+function bookedDays(rows: readonly Row[], likely: readonly Step[], booked: readonly number[]) {
+  const bookedOn = ({ days, item, dependsOn }: Row): number | null => {
+    const [day] = days;
+    if (day === undefined || days.size > 1 || !booked.includes(day)) return null;
+    return dependsOn === null || doneOn(likely, day, item) ? day : null;
+  };
+  const sure = new Set(rows.map(bookedOn));
   const open = likely.filter(({ day }) => booked.includes(day) && !sure.has(day));
   const settled = new Map(open.flatMap(({ day, done }) => done.map(({ item }): [number, number] => [item, day])));
-  return (row: Row): number | null =>
-    bookedOn(row, booked, cut) ?? (row.item < cut.singles ? (settled.get(row.item) ?? null) : null);
-}
-
-/** The booked day a row falls on, if it can fall on no other. */
-function bookedOn({ days, item, stretch }: Row, booked: readonly number[], cut: Cut): number | null {
-  const [day] = days;
-  const only = days.size === 1 && day !== undefined && booked.includes(day);
-  return only && (item < cut.singles || cut.stretch(day) === stretch) ? day : null;
+  return (row: Row): number | null => bookedOn(row) ?? settled.get(row.item) ?? null;
 }
 
 /**
  * The days a row can share with a trip; none where it cannot. A row whose day is ours to choose follows the others as
- * long as each of their days suits it; two whose days are not ours share only a day neither can leave, or the same wait.
+ * long as each of their days suits it; two whose days are not ours share only a day neither can leave, or the same wait
+ * where one can follow the other.
  */
-function sharedDays(model: CourseModel, trip: Trip, row: Row): number[] {
+function sharedDays(
+  model: CourseModel,
+  trip: Trip,
+  row: Row,
+  oneTrip: (day: number, rows: Row[]) => boolean,
+): number[] {
   const [first] = trip.rows;
   if (!first || !alike(first, row) || trip.booked !== null) return [];
-  const common = trip.days.filter((day) => row.days.has(day));
-  const tripIsFree = trip.rows.every((one) => isFree(model, one));
-  if (tripIsFree && isFree(model, row)) return common;
-  if (isFree(model, row)) return common.length === trip.days.length ? common : [];
-  if (tripIsFree) return common.length === row.days.size ? common : [];
+  const common = trip.days.filter((day) => row.days.has(day) && oneTrip(day, [...trip.rows, row]));
+  const rowFollows = common.length === trip.days.length;
+  const tripFollows = common.length === row.days.size;
+  const held = trip.rows.filter((one) => !isFree(model, one));
+  const rowIsFree = isFree(model, row);
+  if (held.length === 0) return rowIsFree || tripFollows ? common : [];
+  if (rowIsFree) return rowFollows ? common : [];
   const sameDay = trip.days.length === 1 && row.days.size === 1;
-  return sameDay || waitAlike(model, first, row) ? common : [];
+  const sameWait = (rowFollows || tripFollows) && held.some((one) => waitAlike(model, one, row));
+  return sameDay || sameWait ? common : [];
 }
 
 /** Equally sure, and on one day if all goes well. */
@@ -100,8 +113,7 @@ function waitAlike({ onces }: CourseModel, a: Row, b: Row): boolean {
 
 /** Of all that might be done on a booked day, what will be, or what the likeliest course does; the rest each for itself. */
 function agreed(trip: Trip, likely: readonly Step[]): Trip[] {
-  const done = likely.find(({ day }) => day === trip.booked)?.done ?? [];
-  const rows = trip.rows.filter(({ always, item }) => always || done.some((one) => one.item === item));
+  const rows = trip.rows.filter(({ always, item }) => always || doneOn(likely, trip.ideal, item));
   if (rows.length === 0) return [trip];
   return [{ ...trip, rows }, ...trip.rows.filter((row) => !rows.includes(row)).map(alone)];
 }

@@ -49,9 +49,8 @@ export function computeVisits(plan: Plan, kinds: VisitKind[], topics: readonly O
   if (plan.revision === 0 && !stops(problems) && checkNever(model.value, solved).length > 0)
     problems.push(...checkNever(model.value, everyWay()));
 
-  const cut = cutAt(model.value.onces.length, booked);
-  const rows = rowsOf(model.value, solved, cut);
-  const trips = tripsOf(model.value, rows, solved[0]?.best ?? [], booked, cut);
+  const rows = rowsOf(model.value, solved, cutAt(model.value.onces.length, booked));
+  const trips = tripsOf(model.value, rows, solved[0]?.best ?? [], booked, agenda);
   problems.push(...checkBooked(plan, model.value, agenda, trips, bookings));
   const ends = endOf(solved, agenda);
   const course = {
