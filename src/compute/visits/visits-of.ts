@@ -18,8 +18,15 @@ export function visitsOf(
   trips: readonly Trip[],
   bookings: ReadonlyMap<number, Booking>,
 ): Visit[] {
-  // Visits that took place have the first numbers: one that is still to come keeps its own from paper to paper.
-  const numbers = new Map(doneCounts(plan.done, kinds).map(([kind, count]) => [`0:${kind}`, count]));
+  // Visits that took place have the first numbers: one that is still to come keeps its own from paper to paper. What repeats in
+  // several cares is done for all of them on one visit.
+  const caresOf = (kind: string) =>
+    new Set([0, ...model.runs.flatMap((run) => (run.kind.id === kind ? run.care : []))]);
+  const numbers = new Map(
+    doneCounts(plan.done, kinds).flatMap(([kind, count]) =>
+      [...caresOf(kind)].map((care): [string, number] => [`${care}:${kind}`, count]),
+    ),
+  );
   const purposeOf = (row: Row): Purpose => {
     const key = `${row.care}:${row.kind}`;
     const number = (numbers.get(key) ?? 0) + 1;
