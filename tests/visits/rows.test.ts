@@ -114,6 +114,17 @@ describe("what would spare a visit", () => {
     ]);
   });
 
+  test("is a closure, be it the first try or the second", () => {
+    const course = ["maybe closure day 3", "maybe closure day 5", "change every day until day 5"];
+    expect(listed({ course }).filter((visit) => visit.startsWith("bandage"))).toEqual([
+      "bandage-change-1 expected 03-03",
+      "bandage-change-2 expected 03-04",
+      "bandage-change-3 possible 03-05 unless closure",
+      "bandage-change-4 possible 03-06 unless closure",
+      "bandage-change-5 possible 03-07 unless closure",
+    ]);
+  });
+
   test("is the decision, not what is sure to end the run later", () => {
     const course = ["drain out day 5", "maybe closure day 3-4", "change every day until drain out"];
     expect(listed({ course })).toEqual([
