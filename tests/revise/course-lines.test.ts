@@ -20,6 +20,8 @@ const usual: Turn = {
   gap: null,
 };
 
+const recheckToday: Partial<Turn> = { was: ["recheck"], ago: new Map([["recheck", 0]]) };
+
 /** What is left of a course, and that the course language reads it as it was meant. */
 function left(lines: string[], turn: Partial<Turn> = {}): string[] {
   const read = (text: string) => {
@@ -96,6 +98,52 @@ it.each<[string[], Partial<Turn>, string[]]>([
     },
     ["recheck day 1-2"],
   ],
+  // Of two rechecks the one that is due has been; both, where the visit was for both.
+  [["recheck day 3", "recheck day 10"], { elapsed: 3, ...recheckToday }, ["recheck day 7"]],
+  [["recheck day 10", "recheck day 3"], { elapsed: 3, ...recheckToday }, ["recheck day 7"]],
+  [["recheck day 3", "recheck day 10"], { elapsed: 2, ...recheckToday }, ["recheck day 8"]],
+  [["recheck day 3-6", "recheck day 5-9"], { elapsed: 5, ...recheckToday }, ["recheck day 1-4"]],
+  [["recheck day 3-6", "recheck day 5-9"], { elapsed: 5, ...recheckToday, was: ["recheck", "recheck"] }, []],
+  [
+    ["recheck 2 days after closure", "recheck day 3", "closure day 8"],
+    { elapsed: 3, ...recheckToday },
+    ["recheck 2 days after closure", "closure day 5"],
+  ],
+  // A run that says its first day begins on that day, whatever other visits of its kind there were before.
+  [
+    ["change every day for 3 days, first tomorrow", "change every 7 days for 21 days, first day 14"],
+    {},
+    ["change every day, until day 2, first tomorrow", "change every 7 days, for 21 days, first day 13"],
+  ],
+  [
+    ["change every day for 3 days, first tomorrow", "change every 7 days for 21 days, first day 14"],
+    { elapsed: 3 },
+    ["change every 7 days, for 21 days, first day 11"],
+  ],
+  [
+    ["recheck day 3", "recheck every 7 days 3 times, first day 12"],
+    { elapsed: 3, ...recheckToday },
+    ["recheck every 7 days, 3 times, first day 9"],
+  ],
+  [
+    ["recheck day 3", "recheck every 7 days 3 times, first 5 days after closure", "closure day 6"],
+    { elapsed: 3, ...recheckToday },
+    ["recheck every 7 days, 3 times, first 5 days after closure", "closure day 3"],
+  ],
+  // It came a day early: that was its first.
+  [["change every day 3 times, first day 3"], { elapsed: 2 }, ["change every day, 2 times, first tomorrow"]],
+  // A visit for something else puts off no change: the next is 2 or 3 days after the last one, which was yesterday.
+  [
+    ["change every 2-3 days, until day 13, first day 2-3"],
+    {
+      was: ["recheck"],
+      ago: new Map([
+        ["recheck", 0],
+        ["bandage-change", 1],
+      ]),
+    },
+    ["change every 2-3 days, until day 12, first day 1-2"],
+  ],
   // A decision whose days are over is one no longer, and nothing waits for it.
   [
     ["maybe closure day 7-8", "sutures out 10-14 days after closure", "change every day until closure or day 15"],
@@ -115,6 +163,18 @@ it.each<[string[], Partial<Turn>, string[]]>([
   ],
 ])("%j after %j", (lines, turn, expected) => {
   expect(left(lines, turn)).toEqual(expected);
+});
+
+it("a recheck of one wound is not that of another, which is due a week later", () => {
+  const [first, later] = ["recheck day 3", "recheck day 10"].map((text, care) => {
+    return parseLine(text, care, at, { kinds, discharged: "2026-03-02", going: null }).value ?? expect.fail(text);
+  });
+  if (!first || !later) throw new Error("no lines");
+  const turn = { ...usual, ...recheckToday, elapsed: 3 };
+  expect(restOf([first], turn, [later])).toEqual({ course: [], missed: [] });
+  expect(restOf([later], turn, [first])).toEqual({ course: ["recheck day 7"], missed: [] });
+  // With none that is due, it was this one, and came early.
+  expect(restOf([later], turn)).toEqual({ course: [], missed: [] });
 });
 
 /** A course goes on day by day: whatever it said, what is left of it on the day of any of its visits is a course too. */

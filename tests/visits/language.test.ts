@@ -178,3 +178,19 @@ describe("lines that contradict each other", () => {
     expect(codes("change every 1-9 days for 2-300 days, first tomorrow")).toContain("course-too-open");
   });
 });
+
+describe('what "then" goes on with', () => {
+  const kindsOf = (course: string[]) =>
+    run({ course }).value?.purposes.map(({ kind, counts }) => [kind, counts.likely]) ?? [];
+
+  test("is what repeated last, not a single visit between", () =>
+    expect(kindsOf(["change every day for 2 days", "recheck day 9", "then every 3 days until day 8"])).toEqual([
+      ["recheck", 1],
+      ["bandage-change", 4],
+    ]));
+
+  test("is never a single visit, which is told", () =>
+    expect(run({ course: ["recheck day 9", "then every 3 days until day 8"] }).problems).toMatchObject([
+      { code: "nothing-to-follow", at: { line: 11 } },
+    ]));
+});

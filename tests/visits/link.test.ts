@@ -89,7 +89,7 @@ describe("what counts from the last change does not end the changes", () => {
     ];
     expect(courseOf({ course }).visits.map(brief)).toEqual([
       "bandage-change-1 expected 03-03",
-      "wound-flush-1 +bandage-change-2 expected 03-04",
+      "bandage-change-2 +wound-flush-1 expected 03-04",
       "bandage-change-3 expected 03-05",
       "wound-flush-2 expected 03-06",
       "closure-1 expected 03-07",

@@ -43,13 +43,17 @@ function whenOf(page: Page, { at, earliest, latest, from }: Visit): When {
   return { kind: "when", iso: `${earliest}/${latest}`, text: voice.capital(text), from: place };
 }
 
+/** Decisions that "unless" has words of their own for ("if still open"); any other is named. */
+const unlessSaid = new Set(["closure", "bandage-removal"]);
+
 /** "bandage change, booked"; what would spare it, or what it waits for, is said with it. */
 function whatOf(page: Page, visit: Visit): [string, Values] {
   const { certainty, unless, dependsOn, purposes, where } = visit;
   const names = purposesOf(page, visit);
   const what = where ? sayOn(page, "handout:calendar.elsewhere", { purposes: names, where }) : names;
   if (certainty !== "possible") return [`row.${certainty}`, { what }];
-  if (unless) return [`row.unless.${unless}`, { what }];
+  if (unless && unlessSaid.has(unless)) return [`row.unless.${unless}`, { what }];
+  if (unless) return ["row.before", { what, event: sayOn(page, `visits:${unless}.name`) }];
   if (dependsOn && !purposes.some(({ kind }) => kind === dependsOn))
     return ["row.after", { what, event: sayOn(page, `visits:${dependsOn}.name`) }];
   return ["row.possible", { what }];

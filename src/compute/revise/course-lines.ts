@@ -22,15 +22,17 @@ const untilClosed = ["bandage-change", "wound-flush", "packing-removal", "closur
 /**
  * Counts the lines of a course from the day of a visit, which is the new day 0, and drops what is over or was decided
  * against. Within a run the phase that is under way loses the days and visits it has had; a later one keeps its own.
+ * elsewhere: the lines of the plan's other cares, which a visit may have been for as well.
  */
-export function restOf(lines: readonly Line[], turn: Turn): Rest {
+export function restOf(lines: readonly Line[], turn: Turn, elsewhere: readonly Line[] = []): Rest {
   const missed: string[] = [];
+  const came = cameOf(lines, turn, elsewhere);
   const now = { ...turn, lapsed: lapsedIn(lines, turn), goesOn: new Set<string>() };
   const repeats = restOfRepeats(lines, now);
   for (const { kind } of repeats.keys()) now.goesOn.add(kind.value.id);
   const course = lines.flatMap((line): string[] => {
     if (line.repeats) return repeats.get(line) ?? [];
-    return endedBy(line, turn) ? [] : onceText(line, now, missed);
+    return endedBy(line, turn) || came.has(line) ? [] : onceText(line, now, missed);
   });
   return { course, missed };
 }
@@ -55,6 +57,30 @@ function lapsedIn(lines: readonly Line[], { elapsed, ago }: Turn): Now["lapsed"]
   return lapsed;
 }
 
+/**
+ * The single lines that a visit was for. Of several of its kind it was for the one due first, or for as many as it names the
+ * kind; and for none whose days are yet to come where a line of another care was due.
+ */
+function cameOf(lines: readonly Line[], turn: Turn, elsewhere: readonly Line[]): Set<Line> {
+  const onces = (among: readonly Line[], kind: string) =>
+    among.filter((line): line is OnceLine => !line.repeats && line.kind.value.id === kind);
+  const isDue = (line: OnceLine) => dueFrom(line, turn) <= 0;
+  return new Set(
+    [...new Set(turn.was)].flatMap((kind) => {
+      const inOrder = onces(lines, kind).toSorted((a, b) => dueFrom(a, turn) - dueFrom(b, turn));
+      const early = !onces(elsewhere, kind).some(isDue);
+      return inOrder.filter((line) => early || isDue(line)).slice(0, turn.was.filter((one) => one === kind).length);
+    }),
+  );
+}
+
+/** The first day a single line is due, counted from now; past all days where it waits for another visit. */
+function dueFrom({ when }: OnceLine, { elapsed, ago }: Turn): number {
+  if (!when) return 0;
+  const since = when.after ? ago.get(when.after.value.id) : elapsed;
+  return since === undefined ? Number.MAX_SAFE_INTEGER : when.span.value.from - since;
+}
+
 /** What is left of each repeating line that goes on. */
 function restOfRepeats(lines: readonly Line[], turn: Now): Map<RepeatLine, string[]> {
   const rest = new Map<RepeatLine, string[]>();
@@ -64,11 +90,15 @@ function restOfRepeats(lines: readonly Line[], turn: Now): Map<RepeatLine, strin
     if (!line.repeats || endedBy(line, turn)) continue;
     const { id } = line.kind.value;
     const passed = turn.decided === "stretch" && turn.was.includes(id) && !skipped.has(id) && follows(lines, line);
-    const text = begun.has(id)
-      ? laterText(line, turn)
-      : passed
-        ? []
-        : currentText(line, turn, !skippedBefore(lines, line, turn));
+    const due = dueStill(lines, line, turn);
+    const text =
+      due !== null
+        ? laterText(line, turn).map((text) => `${text}, first ${due}`)
+        : begun.has(id)
+          ? laterText(line, turn)
+          : passed
+            ? []
+            : currentText(line, turn, !skippedBefore(lines, line, turn));
     skipped.add(id);
     if (text.length === 0) continue;
     begun.add(id);
@@ -110,7 +140,6 @@ function dueText({ span, after }: When, { elapsed, ago, goesOn, lapsed }: Now): 
 
 function onceText(line: OnceLine, turn: Now, missed: string[]): string[] {
   const { kind, when } = line;
-  if (turn.was.includes(kind.value.id)) return [];
   const name = `${line.maybe ? "maybe " : ""}${nameOf(kind.value)}`;
   const due = when && dueText(when, turn);
   if (!when || due !== null) return [[`${name}${due === null ? "" : ` ${due}`}`, ...slotText(line)].join(", ")];
@@ -119,10 +148,26 @@ function onceText(line: OnceLine, turn: Now, missed: string[]): string[] {
   return [];
 }
 
+/**
+ * When a line that says its first day begins, if it has not: no visit of its kind has been since the paper that says so, or
+ * one that another line of its kind was for.
+ */
+function dueStill(lines: readonly Line[], line: RepeatLine, turn: Now): string | null {
+  const { first, kind } = line;
+  if (!first) return null;
+  if (!turn.was.includes(kind.value.id)) return dueText(first, turn);
+  const since = first.after ? turn.ago.get(first.after.value.id) : turn.elapsed;
+  const isToCome = since === undefined || first.span.value.from > since;
+  const others = lines.filter(
+    (other) => other.kind.value.id === kind.value.id && (!other.repeats || isBefore(lines, other, line)),
+  );
+  return isToCome && others.length > 0 ? dueText(first, turn) : null;
+}
+
+const isBefore = (lines: readonly Line[], one: Line, other: Line): boolean => lines.indexOf(one) < lines.indexOf(other);
+
 /** The phase under way; nothing where it is over. had: some of it has passed. */
 function currentText(line: RepeatLine, turn: Now, had: boolean): string[] {
-  const due = line.first && !turn.ago.has(line.kind.value.id) ? dueText(line.first, turn) : null;
-  if (due !== null) return laterText(line, turn).map((text) => `${text}, first ${due}`);
   const gap = turn.decided === "stretch" && turn.gap ? turn.gap : line.gap.value;
   const left = line.end.limit && leftOf(line.end.limit, line, turn, had);
   if (left && left.span.to < (left.kind === "times" ? 1 : gap.from)) return [];

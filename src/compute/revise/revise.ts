@@ -34,10 +34,12 @@ export function revise(plan: Plan, facts: Facts, entry: VisitEntry, kinds: reado
   const was = entry.visit.flatMap((words) => kindNamed(words, kinds)?.id ?? []);
   const elapsed = differenceInCalendarDays(parseISO(entry.at), parseISO(plan.discharged));
   const turn: Turn = { elapsed, was, ago: agoOf(plan, entry, kinds), decided: entry.decided, gap };
+  const { lines } = readLines(plan, kinds);
   const rests = plan.care.map((_, care) =>
     restOf(
-      readLines(plan, kinds).lines.filter((line) => line.care === care),
+      lines.filter((line) => line.care === care),
       turn,
+      lines.filter((line) => line.care !== care),
     ),
   );
   const courses = rests.map(({ course }, care) => (care === 0 && entry.course ? entry.course : course));

@@ -9,12 +9,11 @@ const nowhere = { file: "plan", line: 1, column: 1, length: 1 };
 export const kindNamed = (words: string, kinds: readonly VisitKind[]): VisitKind | null =>
   takeKind(cursorOver(words, nowhere), kinds)?.value ?? null;
 
-/** How often each kind of visit took place, by its id. */
+/** On how many visits each kind took place, by its id; two wounds that were changed on one visit are one. */
 export function doneCounts(done: Plan["done"], kinds: readonly VisitKind[]): [kind: string, count: number][] {
   const counts = new Map<string, number>();
-  for (const words of done.flatMap(({ visit }) => visit)) {
-    const kind = kindNamed(words, kinds);
-    if (kind) counts.set(kind.id, (counts.get(kind.id) ?? 0) + 1);
-  }
+  for (const { visit } of done)
+    for (const kind of new Set(visit.flatMap((words) => kindNamed(words, kinds)?.id ?? [])))
+      counts.set(kind, (counts.get(kind) ?? 0) + 1);
   return [...counts];
 }

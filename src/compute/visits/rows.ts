@@ -11,11 +11,14 @@ export type Row = SlotDays & {
   care: number;
   /** The kind of the decision it waits for. */
   dependsOn: string | null;
-  /** The kind of the decision without which it is in all of them. */
+  /** The kind of the decision without which it is in all of them, however the others go. */
   unless: string | null;
 };
 
-/** The rows of a course in the order of their days, those of one item in their own order. */
+/**
+ * The rows of a course in the order of their days, those of one item in their own order. On one day they stand as their items
+ * do, whatever their numbers: a trip keeps its name on the next paper, when some of its visits have been.
+ */
 export function rowsOf(model: CourseModel, solved: readonly Solved[], cut: Cut): Row[] {
   const perScenario = solved.map(({ graph }) => slotsOf(graph, cut));
   const slots = new Map<string, SlotDays>();
@@ -28,27 +31,33 @@ export function rowsOf(model: CourseModel, solved: readonly Solved[], cut: Cut):
   const aims = aimsOf(solved, cut);
   /** The day last aimed at for each item: what comes after is aimed at a later day where it can be. */
   const reached = new Map<number, number>();
-  const ordered = [...slots].sort(([, a], [, b]) => a.stretch - b.stretch || a.number - b.number);
+  // Those of a stretch are met in the order of their numbers.
+  const ordered = [...slots].sort(([, a], [, b]) => a.stretch - b.stretch);
   const rows = ordered.map(([name, slot]): Row => {
     const aim = aims.get(name);
     const ideal = aim?.day ?? nearestToMiddle(slot.days, reached.get(slot.item) ?? 0);
     const listed = Math.max(ideal, reached.get(slot.item) ?? 0);
     reached.set(slot.item, listed);
-    const always = perScenario.every((scenario) => scenario.get(name)?.always ?? false);
-    const spared = always ? [] : sparing(model, slot.item);
-    const left = perScenario.filter((_, i) => !spared.some((index) => solved[i]?.scenario.happens[index]));
-    const sure = left.length > 0 && left.every((scenario) => scenario.get(name)?.always ?? false);
-    const unless = (sure && decisionOf(model, spared[0] ?? null)?.kind.value.id) || null;
+    const sureIn = perScenario.map((scenario) => scenario.get(name)?.always ?? false);
+    const always = sureIn.every((sure) => sure);
+    const unless = always ? null : sparing(model, solved, slot.item, sureIn);
     return { ...slot, phase: aim?.phase ?? slot.phase, always, ideal, listed, unless, ...whatFor(model, slot) };
   });
-  return rows.sort((a, b) => a.listed - b.listed || a.stretch - b.stretch || a.number - b.number || a.item - b.item);
+  return rows.sort((a, b) => a.listed - b.listed || a.item - b.item);
 }
 
-/** The single visits that may never be, and that end a run where they are. */
-const sparing = (model: CourseModel, item: number): number[] =>
-  (model.runs[item - model.onces.length]?.phases ?? [])
-    .flatMap(({ until }) => until.onces)
-    .filter((index) => decisionOf(model, index));
+/** The kind of the decision that alone can spare the owner a visit of a run, for it ends the run: without it the visit is sure. */
+function sparing(model: CourseModel, solved: readonly Solved[], item: number, sureIn: readonly boolean[]) {
+  const phases = model.runs[item - model.onces.length]?.phases ?? [];
+  const enders = phases.flatMap(({ until }) => until.onces);
+  const kindOf = (index: number) => decisionOf(model, index)?.kind.value.id ?? null;
+  const isSureWithout = (kind: string): boolean => {
+    const taken = enders.filter((index) => kindOf(index) === kind);
+    const left = sureIn.filter((_, i) => !taken.some((index) => solved[i]?.scenario.happens[index]));
+    return left.length > 0 && left.every((sure) => sure);
+  };
+  return enders.flatMap((index) => kindOf(index) ?? []).find(isSureWithout) ?? null;
+}
 
 function whatFor(model: CourseModel, { item, phase }: SlotDays) {
   const dependsOn = decisionOf(model, item)?.kind.value.id ?? null;
@@ -61,10 +70,9 @@ function whatFor(model: CourseModel, { item, phase }: SlotDays) {
 
 /** The day and phase of each slot in the likeliest course, else in the likeliest with as many decisions taken as may be. */
 function aimsOf(solved: readonly Solved[], cut: Cut): Map<string, { day: number; phase: number }> {
-  const [likely] = solved;
-  const [decided] = solved.toSorted(({ scenario: a }, { scenario: b }) => b.taken - a.taken || a.far - b.far);
+  const mostTaken = solved.toSorted(({ scenario: a }, { scenario: b }) => b.taken - a.taken);
   const aims = new Map<string, { day: number; phase: number }>();
-  for (const { best } of [likely, decided].filter((one) => one !== undefined)) {
+  for (const { best } of [solved, mostTaken].flatMap(([first]) => first ?? [])) {
     const counts = new Map<string, number>();
     for (const { day, done } of best)
       for (const { item, phase } of done) {

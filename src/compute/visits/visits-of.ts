@@ -18,12 +18,18 @@ export function visitsOf(
   trips: readonly Trip[],
   bookings: ReadonlyMap<number, Booking>,
 ): Visit[] {
-  // Visits that took place have the first numbers, in each care: one that is still to come keeps its own from paper to paper.
-  const before = new Map(doneCounts(plan.done, kinds));
-  const numbers = new Map<string, number>();
+  // Visits that took place have the first numbers: one that is still to come keeps its own from paper to paper. What repeats in
+  // several cares is done for all of them on one visit.
+  const caresOf = (kind: string) =>
+    new Set([0, ...model.runs.flatMap((run) => (run.kind.id === kind ? run.care : []))]);
+  const numbers = new Map(
+    doneCounts(plan.done, kinds).flatMap(([kind, count]) =>
+      [...caresOf(kind)].map((care): [string, number] => [`${care}:${kind}`, count]),
+    ),
+  );
   const purposeOf = (row: Row): Purpose => {
     const key = `${row.care}:${row.kind}`;
-    const number = (numbers.get(key) ?? before.get(row.kind) ?? 0) + 1;
+    const number = (numbers.get(key) ?? 0) + 1;
     numbers.set(key, number);
     return { kind: row.kind, number, from: placeOfRow(model, row) };
   };
