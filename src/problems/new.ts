@@ -33,6 +33,7 @@ export const newKinds = {
   "new-after": note<{ name: string; address: string; context: string }>(),
   "new-hours": note<{ hours: number }>(),
   "new-discharged": note<{ on: OneDay; time: string }>(),
+  "new-food": note<{ medicine: string; context: string }>(),
   "new-rounded": note<{ medicine: string; percent: string }>(),
   "new-clinician": note<{ clinician: string }>(),
   "new-language": note<{ language: string }>(),

@@ -28,11 +28,16 @@ describe("opening hours", () => {
     ["8am - noon", "8am - noon"],
     ["9-1pm", "09:00-13:00"],
     ["1pm-5pm and 6pm – 8 pm", "13:00-17:00, 18:00-20:00"],
+    ["8-6", "08:00-18:00"],
+    ["8:30-5.30", "08:30-17:30"],
+    ["9-1 and 2-6.30", "09:00-13:00, 14:00-18:30"],
+    ["9am-1pm, 2pm-6.30pm", "09:00-13:00, 14:00-18:30"],
     ["Closed", "closed"],
   ])("%s", (typed, hours) => expect(hoursLine(typed)).toBe(hours));
 
-  it.each(["8-6", "2-6", "1-5pm", "10-11pm", "18-8", "8am-8am"])("%s could be read in two ways, or in none", (typed) =>
-    expect(hoursLine(typed)).toBe(typed),
+  it.each(["2-6", "1-5pm", "10-11pm", "18-8", "8am-8am", "08:00-06:00", "12-12"])(
+    "%s could be read in two ways, or in none",
+    (typed) => expect(hoursLine(typed)).toBe(typed),
   );
 });
 
@@ -60,8 +65,12 @@ describe("a phone, in the country it is typed in", () => {
   });
 });
 
-it("a collar is measured from the collar line to the nose, as the question says", () =>
-  expect(collarLine("neck 24 cm, nose 11 cm", []).fields).toEqual({ neck: "24 cm", length: "11 cm" }));
+it("a collar is measured from the collar line to the nose, as the question says", () => {
+  for (const said of ["neck 24 cm, nose 11 cm", "neck 24 cm nose 11 cm", "24 cm, 11 cm"])
+    expect(collarLine(said, [])).toEqual({ fields: { neck: "24 cm", length: "11 cm" }, unknown: null });
+  expect(collarLine("neck 24 nose 11", []).fields).toEqual({ neck: "24", length: "11" });
+  expect(collarLine("24 cm, chin 11 cm", []).unknown).toBe("chin 11 cm");
+});
 
 describe("a country", () => {
   // ISO 4217 by country, list one; Vietnam and Germany have one zone that people use, the United States many.

@@ -47,6 +47,10 @@ describe("a medicine as it is prescribed", () => {
         first: "08:00",
       },
     ],
+    ["carprofen x 5/7, splits in half", { name: "carprofen", splits: "halves", for: "5 days" }],
+    ["carprofen 75 mg tab BID 7 days", { name: "carprofen", tablet: "75 mg", every: "BID", for: "7 days" }],
+    ["carprofen for 2/52 sid", { name: "carprofen", every: "sid", for: "2 weeks" }],
+    ["carprofen, once opened 28 days", { name: "carprofen", "once opened": "28 days" }],
     ["carprofen 4,4 mg/kg", { name: "carprofen", dose: "4,4 mg/kg" }],
     ["carprofen, why For pain, and swelling 2 mg/kg", { name: "carprofen", why: "For pain" }],
   ])("%s", (line, fields) => expect(read(line).fields).toEqual(fields));

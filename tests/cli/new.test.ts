@@ -177,7 +177,7 @@ describe("from flags", () => {
     const wrong = at("new", "clinic", "two.yaml", ...profile, ...night, ...rest, "--sunday", "noon");
     expect(wrong).toMatchObject({ code: 1, out: "" });
     expect(wrong.err).toContain("hours-unreadable");
-    const hours = ["--zone", "America/Chicago", "--currency", "USD", "--weekdays", "8-6"];
+    const hours = ["--zone", "America/Chicago", "--currency", "USD", "--weekdays", "2-6"];
     const five = at("new", "clinic", "two.yaml", ...profile, ...night, ...hours).err;
     expect(five.match(/hours-unreadable/g)).toHaveLength(1);
     expect(five).toContain("08:00-18:00");
@@ -387,7 +387,7 @@ describe("on a terminal", () => {
       ["America/New York", [..."\u007f".repeat(8), ..."Chicago"]],
       ["America/Chicago", [enter]],
       ["staff write", [enter]],
-      ["Monday to Friday", typed("8-6")],
+      ["Monday to Friday", typed("2-6")],
       ["does not say", ["\u0015", ...typed("8am-6pm")]],
       ["Saturday", [enter]],
       ["Sunday", [enter]],
@@ -472,6 +472,29 @@ describe("on a terminal", () => {
       { problem: "dose-over-limit", reason: "Asked for by the specialist." },
     ]);
     expect(run("build", "dog.yaml", "--out", "out", "--today", "2026-03-02").code).toBe(0);
+  });
+
+  it("doubts a weight at the end alone, where no collar has borne it out", () => {
+    const ask = (collar: string[]): Step[] => [
+      [
+        "Medicines, with",
+        typed("meloxicam 1.5 mg/mL oral susp, 0.1 mg/kg SID x 3d, last given 9 am, until 2026-03-05"),
+      ],
+      ["Collar: neck", collar],
+      ["on the estimate", [enter]],
+    ];
+    const flags = ["new", "dog.yaml", ...rex, ...wound, ...day, "--reason", "A cut.", "--course", "-"];
+    const why: Step = ["into the record", typed("Weighed twice.")];
+    expect(on(80, [...ask([enter]), why], flags)).toMatchObject({ code: 0, stderr: "" });
+    expect(parse(read("dog.yaml")).allow).toEqual([
+      { problem: "weight-not-borne-out", for: expect.any(String), reason: "Weighed twice." },
+    ]);
+    const other = flags.with(1, "other.yaml");
+    expect(on(80, ask(typed("neck 44 cm, nose 21 cm, until 2026-03-16")), other)).toMatchObject({
+      code: 0,
+      stderr: "",
+    });
+    expect(parse(read("other.yaml")).allow).toBeUndefined();
   });
 
   it("lets no answer pass that would stop the plan, and asks twice for one that needs a reason", () => {

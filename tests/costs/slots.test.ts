@@ -134,12 +134,15 @@ describe("what is only a maybe is in the longest course alone", () => {
       null,
     ]);
     expect(decisionOf(item({ visit: null }, "done"), noCourse)).toBeNull();
+    const waiting = { ...noCourse, visits: [visit("shut", "closure", "2026-03-09", "closure")] };
+    expect(decisionOf(item({ visit: null, per: "once" }), waiting)).toBeNull();
     expect(decisionOf(item({ visit: "closure" }, "done"), noCourse)).toBe("closure");
     expect(decisionOf(item({ visit: "closure" }, "needed"), noCourse)).toBeNull();
   });
 
   it("charged without an ending, what waits is not in the shortest nor in the likely course", () => {
     const visits = [visit("shut", "closure", "2026-03-09", "closure")];
+    expect(told(item({ visit: "closure", per: "once" }), { visits, ends })).toEqual(["03-09 shut high (closure)"]);
     expect(told(item({ visit: "closure" }), { visits, purposes: purposes("closure", 0, 0, 1), ends })).toEqual([
       "03-09 shut high (closure)",
     ]);

@@ -2,7 +2,7 @@ import { addDays, formatISO } from "date-fns";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Estimate, Span } from "#compute/facts.js";
-import { estimate, price, visit } from "./help.js";
+import { estimate, price, span, visit } from "./help.js";
 import { byAnotherLibrary } from "./oracle.js";
 import { anyCase, type Case } from "./random.js";
 
@@ -182,5 +182,32 @@ describe("any estimate", { timeout: 1_200_000 }, () => {
       }),
       runs,
     );
+  });
+});
+
+describe("a discount and the taxes of what is left", () => {
+  const tax = (rate: string) => [{ name: "tax", rate, inclusive: "no" as const }];
+
+  // Half of 15 is 7.5, whose tax of 20 % is 1.5: 2 cents. Of the 7 cents that are left in whole cents it would be 1.
+  test("a percent of the whole leaves its exact share of each line to be taxed", () => {
+    const { total } = estimate({
+      items: ["swab"],
+      prices: [{ item: "swab", price: price("0.15"), tax: "tax" }],
+      taxes: tax("20"),
+      discounts: [{ off: { percent: "50" } }],
+    });
+    expect(total).toEqual(span(9));
+  });
+
+  // 30 and 15 cents, one cent off the item: taxed at 10 % it is 3 and 1 cents, or 3 and 2, by which of them it comes off.
+  test("an amount off an item comes off the same of its lines, however they are written", () => {
+    const total = (...items: string[]) =>
+      estimate({
+        items,
+        prices: [{ item: "gauze", price: price("0.15"), tax: "tax" }],
+        taxes: tax("10"),
+        discounts: [{ off: { amount: "0.01 USD" }, on: "gauze" }],
+      }).total.high;
+    expect(total("gauze", "gauze x 2 if needed")).toBe(total("gauze x 2 if needed", "gauze"));
   });
 });

@@ -6,9 +6,10 @@ export const collarFields = ["type", "neck", "muzzle", "length", "until"];
 export function collarLine(line: string, kinds: readonly string[]): Said {
   const said = saidFields(line, collarFields, (part, before) => {
     const whole = (field: string, value: string) => ({ fields: { [field]: value }, length: part.length });
-    // The question says so, and a plan calls it length.
-    const [, nose] = /^nose:?\s+(.+)$/i.exec(part) ?? [];
-    if (nose !== undefined) return whole("length", nose);
+    // The question says nose, and a plan calls it length.
+    const [said, name = "", measure = ""] =
+      /^(neck|nose|length|muzzle):?\s+(\d+(?:[.,]\d+)?(?:\s*(?:cm|mm|in)\b)?)/i.exec(part) ?? [];
+    if (said) return { fields: { [name.toLowerCase().replace("nose", "length")]: measure }, length: said.length };
     if (kinds.includes(part.toLowerCase())) return whole("type", part.toLowerCase());
     if (!/^\d+([.,]\d+)?\s*\p{L}*$/u.test(part)) return null;
     if (before["neck"] === undefined) return whole("neck", part);

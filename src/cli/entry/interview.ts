@@ -54,7 +54,7 @@ type Stand<A, F> = Moment<A, F> & { next: number; missing: readonly string[]; fa
 
 /**
  * Goes through the questions: what is given stands, the rest is asked, or taken from what is usual where there is nobody to
- * ask. told hears what follows from each answer. Who goes back finds the answers as they were typed, until one is changed.
+ * ask. told hears what follows from each answer. Who goes back finds the answers as they were typed, and of those that another changed answer is usual for, what is usual now.
  */
 export async function hold<A extends object, F>(
   { questions, tryOut }: Interview<A, F>,
@@ -84,7 +84,7 @@ export async function hold<A extends object, F>(
         continue;
       }
       if (JSON.stringify(said.get(question)) !== JSON.stringify(typed))
-        for (const later of questions.slice(stand.next)) said.delete(later);
+        for (const later of questions.slice(stand.next)) if (later.initial ?? later.offered) said.delete(later);
       said.set(question, typed);
       passed.push(stand);
       if (typed.length > 0) read = question.read(typed, stand);

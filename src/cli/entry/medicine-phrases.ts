@@ -27,6 +27,7 @@ const phrase = (looks: string, says: Phrase["says"]): Phrase => ({
 /** "tab" -> "tablet"; the rest as a plan writes it. */
 const whole: Record<string, string> = { tab: "tablet", cap: "capsule", ml: "mL", iu: "IU" };
 const inFull = (word = "") => whole[word.toLowerCase()] ?? word.toLowerCase();
+const lasting = (n = "", unit: "day" | "week") => `${n} ${n === "1" ? unit : `${unit}s`}`;
 const perWeight = (unit = "", of = "") => `${inFull(unit)}/${of.toLowerCase()}`;
 
 /**
@@ -50,9 +51,11 @@ const phrases: readonly Phrase[] = [
   phrase(`give:? ${amount} ?${counted}`, ([much, form]) => giveOf(much, form)),
   phrase(`${amount} ?${counted}(?= (?:(?:by mouth|po) )?(?:${often}))`, ([much, form]) => giveOf(much, form)),
   phrase(`(${often})`, ([said = ""]) => ({ every: said.replace(/^every (\d+ ?h.*)$/i, "$1") })),
-  phrase("(?:for|x) ?(\\d+) ?(d|days?|w|weeks?)", ([n, unit = ""]) => ({
-    for: `${n} ${/^w/i.test(unit) ? (n === "1" ? "week" : "weeks") : n === "1" ? "day" : "days"}`,
+  phrase("(?:(?:for|x) ?(\\d+) ?(d|w|days?|weeks?)|(\\d+) (days?|weeks?))", ([n, unit, bare, whole = unit]) => ({
+    for: lasting(n ?? bare, /^w/i.test(whole ?? "") ? "week" : "day"),
   })),
+  // 5/7 is five days and 2/52 two weeks.
+  phrase("(?:for|x) ?(\\d+)/(7|52)", ([n, of]) => ({ for: lasting(n, of === "7" ? "day" : "week") })),
   phrase("with or without food", () => ({ food: "either" })),
   phrase("(with|without) food", ([said = ""]) => ({ food: said.toLowerCase() })),
   phrase("not given(?: yet)?", () => ({ "last given": "not given" })),
@@ -64,7 +67,9 @@ const phrases: readonly Phrase[] = [
     const time = clockOf(said);
     return time === null ? {} : { first: time };
   }),
-  phrase("splits (?:in ?to )?(whole|halves|quarters)", ([said = ""]) => ({ splits: said.toLowerCase() })),
+  phrase("splits (?:in(?:to)? )?(whole|half|halves|quarters)", ([said = ""]) => ({
+    splits: said.toLowerCase().replace("half", "halves"),
+  })),
   phrase("(?:by mouth|po|orally)", () => ({ route: "mouth" })),
   phrase("(?:in(?:to)? (?:the )?)?((?:left|right) (?:ear|eye)|both (?:ears|eyes))", ([said = ""]) => ({
     route: said.toLowerCase(),

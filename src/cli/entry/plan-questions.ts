@@ -117,9 +117,9 @@ export function planQuestions(known: Known): PlanQuestion[] {
       // The neck of the collar bears the weight out.
       settledLater: ["weight-not-borne-out"],
       read: (typed) => readMedicines(listed(first(typed))),
-      shown: ({ facts }, { answers: { medicines = [] } }) =>
+      shown: (followed, { answers: { medicines = [] } }) =>
         medicinesShown(
-          facts,
+          followed,
           medicines.map(medicineLine).flatMap((said) => (isOrdered(said) ? [] : (said.fields["name"] ?? []))),
         ),
     },

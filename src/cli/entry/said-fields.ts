@@ -53,5 +53,5 @@ export const inOrder = (said: Record<string, string>, fields: readonly string[])
 export const listed = (text: string): string[] =>
   text
     .split(/[;\n]/)
-    .map((part) => part.trim())
+    .map((part) => part.trim().replace(/\s*,$/, ""))
     .filter((part) => part !== "");

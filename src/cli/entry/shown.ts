@@ -1,6 +1,7 @@
-import type { Choices, Facts, Problem } from "#index.js";
+import type { Choices, Facts, Plan, Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
 
+type Followed = { plan: Plan; facts: Facts };
 const at = { file: "", line: 1, column: 1, length: 1 };
 const text = ({ value, unit }: { value: string; unit: string }) => `${value} ${unit}`;
 const dayOf = (time: string) => ({ day: time.slice(0, 10) });
@@ -39,8 +40,8 @@ export function visitsShown({ course }: Facts): Problem[] {
   return [...each, problem("new-visits", at, sum)];
 }
 
-/** What each medicine comes to, and which are left for the clinician. */
-export const medicinesShown = ({ medicines }: Facts, left: readonly string[]): Problem[] => [
+/** What each medicine comes to, what is said of food though the plan does not, and which are left for the clinician. */
+export const medicinesShown = ({ plan, facts: { medicines } }: Followed, left: readonly string[]): Problem[] => [
   ...medicines.map(({ name, give, everyHours, doses, first, last, dispense, asNeededMost }) =>
     problem("new-medicine", at, {
       medicine: name,
@@ -59,6 +60,12 @@ export const medicinesShown = ({ medicines }: Facts, left: readonly string[]): P
       ? [problem("new-rounded", at, { medicine: name, percent: active.percentOff })]
       : [],
   ),
+  ...medicines.flatMap(({ name, food }) => {
+    const isSaid = plan.medicines.some((planned) => planned.name === name && planned.food !== undefined);
+    return isSaid || food === null || food === "either"
+      ? []
+      : [problem("new-food", at, { medicine: name, context: food })];
+  }),
   ...left.map((medicine) => problem("new-medicine-left", at, { medicine })),
 ];
 
