@@ -6,6 +6,7 @@ type OneDay = { day: string };
 /** The course language and the dates that follow from it. */
 export const visitKinds = {
   // The words of a course line.
+  "visit-name-missing": stop<{ given: string }>(),
   "visit-kind-unknown": stop<{ given: string; near: readonly string[]; known: readonly string[] }>(),
   "course-word-unknown": stop<{ given: string; near: readonly string[]; expected: readonly string[] }>(),
   "course-line-unfinished": stop<{ expected: readonly string[] }>(),

@@ -83,6 +83,9 @@ function seen(...course: string[]): string[] {
 describe("a line that cannot be understood points at its words", () => {
   test.each([
     [["chnage every day for 3 days"], ["visit-kind-unknown [chnage]"]],
+    // In brackets without quotes, a comma makes two lines of one.
+    [["change every day for 3 days", "first tomorrow"], ["visit-name-missing [first]"]],
+    [["for 3 days"], ["visit-name-missing [for]"]],
     [["stitches off day 10"], ["visit-kind-unknown [stitches off]"]],
     [["change evry day for 3 days"], ["course-word-unknown [evry]"]],
     [["recheck dya 10"], ["course-word-unknown [dya]"]],

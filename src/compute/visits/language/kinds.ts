@@ -37,7 +37,10 @@ const after = new Set([
   "-",
 ]);
 
-/** Tells that what stands here is no kind of visit we know, pointing at as many words as were meant as its name. */
+/**
+ * Tells that what stands here is no kind of visit we know, pointing at as many words as were meant as its name; or that there is
+ * no name, as where a comma has cut a line of a list in two.
+ */
 export function kindUnknown(cursor: Cursor, kinds: readonly VisitKind[]): never {
   const start = cursor.position();
   let end = start;
@@ -48,5 +51,6 @@ export function kindUnknown(cursor: Cursor, kinds: readonly VisitKind[]): never 
   const known = kinds.map(({ words: [name = ""] }) => name);
   if (cursor.peek(start - cursor.position()) === undefined)
     return cursor.fail(problem("course-line-unfinished", within(cursor.at, 0, 1), { expected: known }));
+  if (end === start && after.has(given)) return cursor.fail(problem("visit-name-missing", at, { given }));
   return cursor.fail(problem("visit-kind-unknown", at, { given, near: nearest(given, names), known }));
 }
