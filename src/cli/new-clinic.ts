@@ -6,7 +6,9 @@ const manual = `
 Asks a dozen short questions and writes the profile that every plan uses: name, phones,
 whom to ring at night, hours. Prices, collars in stock and holidays stand in it as
 comments, yours to fill in. Beside it goes clinic.schema.json, for your editor.
-Where there is no terminal, flags say it all. No file is ever written over.
+The country says the money, the time zone if it has one alone, and how phones are
+dialled. Esc goes back a question. Where there is no terminal, flags say it all. No
+file is ever written over.
 
 Examples:
   hearthsheet new clinic
@@ -14,8 +16,7 @@ Examples:
   hearthsheet new clinic --name "Juniper Row" --address "18 Juniper Row" \\
       --phone "+1 312 555 0142" --after-name "Lakeside Emergency" \\
       --after-address "400 Harbor Street" --after-phone "+1 312 555 0187" \\
-      --zone America/Chicago --currency USD \\
-      --weekdays 08:00-18:00 --saturday 09:00-13:00`;
+      --zone America/Chicago --weekdays 08:00-18:00 --saturday 09:00-13:00`;
 
 const several = (given: string, before: readonly string[] = []) => [...before, given];
 
@@ -25,16 +26,16 @@ export const newClinicCommand = (done: (code: ExitCode) => void): Command =>
     .argument("[file]", "the profile to write", "clinic.yaml")
     .option("--name <name>", "name of the clinic")
     .option("--address <line>", "a line of its address; repeatable", several)
-    .option("--phone <number>", "with + and the country code")
+    .option("--phone <number>", "with + and the country code, or as it is dialled in --country")
     .option("--email <address>", "whom e-mails to owners come from")
     .option("--after-name <name>", "who is open when you are closed")
     .option("--after-address <line>", "a line of their address; repeatable", several)
     .option("--after-phone <number>", "their phone")
     .option("--country <code>", "two letters, US (default: as the phone has it)")
-    .option("--zone <zone>", "time zone, America/Chicago (default: this machine's)")
-    .option("--currency <code>", "three letters, USD")
-    .option("--language <tag>", "the language the staff write in (default: this machine's)")
-    .option("--weekdays <hours>", "Monday to Friday: 08:00-18:00")
+    .option("--zone <zone>", "time zone, America/Chicago (default: the country's only one, or this machine's)")
+    .option("--currency <code>", "three letters, USD (default: the country's)")
+    .option("--language <tag>", "the language the staff write in (default: this machine's, as spoken there)")
+    .option("--weekdays <hours>", "Monday to Friday: 08:00-18:00, or 8am-6pm")
     .option("--saturday <hours>", "09:00-13:00 (default: closed)")
     .option("--sunday <hours>", "(default: closed)")
     .option("--json", "the result as JSON")

@@ -119,12 +119,11 @@ const flags: Record<keyof ClinicAnswers, string> = {
 
 /** "Lakeside Hospital; 400 Harbor Street"; without a semicolon, what follows a comma and holds a number is the address. */
 function nameAndAddress(typed: string): ClinicAnswers {
-  const parts = typed.includes(";") ? listed(typed) : typed.split(",").map((part) => part.trim());
-  const [afterName = "", ...afterAddress] = parts;
-  if (afterAddress.length === 0) return { afterName };
-  return typed.includes(";") || afterAddress.some((line) => /\d/.test(line))
-    ? { afterName, afterAddress }
-    : { afterName: typed };
+  const isApart = typed.includes(";") || /,.*\d/.test(typed);
+  const [afterName = "", ...afterAddress] = isApart
+    ? listed(typed.includes(";") ? typed : typed.replaceAll(",", ";"))
+    : [typed];
+  return afterAddress.length > 0 ? { afterName, afterAddress } : { afterName };
 }
 
 function afterShown({ afterName: name = "", afterAddress = [] }: ClinicAnswers): Problem[] {

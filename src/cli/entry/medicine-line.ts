@@ -1,5 +1,5 @@
 import { phraseAt } from "./medicine-phrases.js";
-import { type Found, inOrder, type Said, saidFields } from "./said-fields.js";
+import { type Found, inOrder, type Said, saidFields, wordsUntil } from "./said-fields.js";
 
 const forms = ["tablet", "capsule", "liquid", "drops", "ointment", "spray", "patch", "insulin"];
 /** In the order a plan has them. */
@@ -39,11 +39,10 @@ export function medicineLine(line: string): Said {
 function nameAt(rest: string, fields: readonly string[]): Found {
   // "NPH insulin" is a name.
   const field = new RegExp(`^(?:${fields.filter((one) => one !== "insulin").join("|")}):?\\s+[\\d…]`, "i");
-  const ends = [...rest.matchAll(/\s+/g)].map(({ index, 0: { length } }) => ({ index, next: index + length }));
   const isOver = (words: string) =>
     (phraseAt(words) !== null && !/^insulin/i.test(words)) || field.test(words) || /^[\d…#]/.test(words);
-  const end = ends.find(({ next }) => isOver(rest.slice(next)))?.index ?? rest.length;
-  return { fields: { name: rest.slice(0, end) }, length: end };
+  const name = wordsUntil(rest, isOver);
+  return { fields: { name }, length: name.length };
 }
 
 /** Somebody has ordered how much of it to give. Nothing else may: what is not ordered is left for the clinician. */

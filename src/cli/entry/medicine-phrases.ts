@@ -30,6 +30,13 @@ const inFull = (word = "") => whole[word.toLowerCase()] ?? word.toLowerCase();
 const lasting = (n = "", unit: "day" | "week") => `${n} ${n === "1" ? unit : `${unit}s`}`;
 const perWeight = (unit = "", of = "") => `${inFull(unit)}/${of.toLowerCase()}`;
 
+/** Words before a time of day that shows itself as one: by its minutes, or by its half of the day. */
+const atTime = (words: string, field: string): Phrase =>
+  phrase(`${words}:? (\\d{1,2}(?:[:.]\\d\\d| ?[ap]\\.?m)(?: ?[ap]\\.?m)?\\.?)`, ([said = ""]) => {
+    const time = clockOf(said);
+    return time === null ? {} : { [field]: time };
+  });
+
 /**
  * The words of a prescription as they are usually written: "75 mg tablet", "4.4 mg/kg", "q24h", "for 4 days", "with food". How
  * much to give is read only as an order, before how often or after "give": "14 tablets" may be what goes home. The Latin
@@ -59,14 +66,8 @@ const phrases: readonly Phrase[] = [
   phrase("with or without food", () => ({ food: "either" })),
   phrase("(with|without) food", ([said = ""]) => ({ food: said.toLowerCase() })),
   phrase("not given(?: yet)?", () => ({ "last given": "not given" })),
-  phrase("(?:last )?given(?: at)?:? (\\d{1,2}(?:[:.]\\d\\d| ?[ap]\\.?m)(?: ?[ap]\\.?m)?\\.?)", ([said = ""]) => {
-    const time = clockOf(said);
-    return time === null ? {} : { "last given": time };
-  }),
-  phrase("first(?: dose)?(?: at)?:? (\\d{1,2}(?:[:.]\\d\\d| ?[ap]\\.?m)(?: ?[ap]\\.?m)?\\.?)", ([said = ""]) => {
-    const time = clockOf(said);
-    return time === null ? {} : { first: time };
-  }),
+  atTime("(?:last )?given(?: at)?", "last given"),
+  atTime("first(?: dose)?(?: at)?", "first"),
   phrase("splits (?:in(?:to)? )?(whole|half|halves|quarters)", ([said = ""]) => ({
     splits: said.toLowerCase().replace("half", "halves"),
   })),

@@ -1,4 +1,4 @@
-import type { Choices, Facts, Plan, Problem } from "#index.js";
+import type { Choices, Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
 import type { Answers } from "./answers.js";
 import { collarFields, collarLine } from "./collar-line.js";
@@ -6,10 +6,17 @@ import type { Habits } from "./habits.js";
 import type { Moment, Option, Question, Read } from "./interview.js";
 import { isOrdered, medicineLine } from "./medicine-line.js";
 import { listed } from "./said-fields.js";
-import { careShown, collarShown, collarWanted, costShown, medicinesShown, visitsShown } from "./shown.js";
+import {
+  careShown,
+  collarShown,
+  collarWanted,
+  costShown,
+  type Followed,
+  medicinesShown,
+  visitsShown,
+} from "./shown.js";
 import { usualItems, usualUntil } from "./usual.js";
 
-export type Followed = { plan: Plan; facts: Facts };
 type PlanQuestion = Question<Answers, Followed>;
 type PlanMoment = Moment<Answers, Followed>;
 

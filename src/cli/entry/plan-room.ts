@@ -13,7 +13,8 @@ import type { Answers } from "./answers.js";
 import { clockIn, dayIn } from "./clock-in.js";
 import { readHabits } from "./habits.js";
 import { planDraft } from "./plan-draft.js";
-import type { Followed, Known } from "./plan-questions.js";
+import type { Known } from "./plan-questions.js";
+import type { Followed } from "./shown.js";
 import { standIns } from "./stand-ins.js";
 import { type Ground, tryPlan } from "./trial.js";
 

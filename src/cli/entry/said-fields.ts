@@ -14,15 +14,14 @@ export function saidFields(
   bare: (rest: string, said: Record<string, string>) => Found | null,
 ): Said {
   const said: Record<string, string> = {};
+  const find = (rest: string) => bare(rest, said) ?? named(rest, fields);
   // A comma between two digits is of a number.
   for (const part of line.split(/(?<!\d),|,(?!\d)/)) {
     for (let rest = part.trim(); rest !== ""; ) {
-      const found = bare(rest, said) ?? named(rest, fields);
-      if (!found || Object.keys(found.fields).some((field) => said[field] !== undefined))
-        return {
-          fields: said,
-          unknown: found ? rest.slice(0, found.length) : untilKnown(rest, (at) => bare(at, said) ?? named(at, fields)),
-        };
+      const found = find(rest);
+      if (!found) return { fields: said, unknown: wordsUntil(rest, (words) => find(words) !== null) };
+      if (Object.keys(found.fields).some((field) => said[field] !== undefined))
+        return { fields: said, unknown: rest.slice(0, found.length) };
       Object.assign(said, found.fields);
       rest = rest.slice(found.length).trimStart();
     }
@@ -30,10 +29,10 @@ export function saidFields(
   return { fields: said, unknown: null };
 }
 
-/** Words that say nothing, up to those that do. */
-function untilKnown(rest: string, find: (rest: string) => Found | null): string {
-  const words = [...rest.matchAll(/\s+/g)].map(({ index, 0: { length } }) => ({ index, next: index + length }));
-  return rest.slice(0, words.find(({ next }) => find(rest.slice(next)) !== null)?.index ?? rest.length);
+/** The words that text begins with, up to those that something begins with; the first is never looked at. */
+export function wordsUntil(text: string, begins: (rest: string) => boolean): string {
+  const gaps = [...text.matchAll(/\s+/g)].map(({ index, 0: { length } }) => ({ index, next: index + length }));
+  return text.slice(0, gaps.find(({ next }) => begins(text.slice(next)))?.index ?? text.length);
 }
 
 /** "last given 09:00" is the field "last given", and no field "last". Its value is all that follows. */

@@ -1,7 +1,8 @@
 import type { Choices, Facts, Plan, Problem } from "#index.js";
 import { problem } from "#problems/problem.js";
 
-type Followed = { plan: Plan; facts: Facts };
+/** What follows from the answers so far. */
+export type Followed = { plan: Plan; facts: Facts };
 const at = { file: "", line: 1, column: 1, length: 1 };
 const text = ({ value, unit }: { value: string; unit: string }) => `${value} ${unit}`;
 const dayOf = (time: string) => ({ day: time.slice(0, 10) });

@@ -91,14 +91,10 @@ function restOfRepeats(lines: readonly Line[], turn: Now): Map<RepeatLine, strin
     const { id } = line.kind.value;
     const passed = turn.decided === "stretch" && turn.was.includes(id) && !skipped.has(id) && follows(lines, line);
     const due = dueStill(lines, line, turn);
-    const text =
-      due !== null
-        ? laterText(line, turn).map((text) => `${text}, first ${due}`)
-        : begun.has(id)
-          ? laterText(line, turn)
-          : passed
-            ? []
-            : currentText(line, turn, !skippedBefore(lines, line, turn));
+    const isLater = due !== null || begun.has(id);
+    const current = passed ? [] : currentText(line, turn, !skippedBefore(lines, line, turn));
+    const begins = due === null ? "" : `, first ${due}`;
+    const text = isLater ? laterText(line, turn).map((text) => `${text}${begins}`) : current;
     skipped.add(id);
     if (text.length === 0) continue;
     begun.add(id);
