@@ -59,6 +59,24 @@ describe("what a clinician may write", () => {
     ["sutures out 10-14 days after closure", { kind: "suture-removal", when: [10, 14], after: "closure" }],
     ["sutures out 10-14 days after surgery", { kind: "suture-removal", when: [10, 14] }],
     ["x-ray in 4 weeks", { kind: "x-ray", when: 28 }],
+    ["perhaps closure day 7", { kind: "closure", maybe: true, when: 7 }],
+    ["possibly closure day 7", { kind: "closure", maybe: true, when: 7 }],
+    ["recheck day 3 as needed", { kind: "recheck", maybe: true, when: 3 }],
+    ["change every day; for 3 days. then first day 2", { kind: "bandage-change", every: 1, first: 2, days: 3 }],
+    ["change daily until day 9 till closure", { kind: "bandage-change", every: 1, day: 9, until: "closure" }],
+    ["change daily till day 9 or till closure", { kind: "bandage-change", every: 1, day: 9, until: "closure" }],
+    ["change weekly until day 20 start day 5", { kind: "bandage-change", every: 7, day: 20, first: 5 }],
+    ["change weekly until day 20 from day 5", { kind: "bandage-change", every: 7, day: 20, first: 5 }],
+    ["change once a day for 3 days", { kind: "bandage-change", every: 1, days: 3 }],
+    ["change once a week for 3 weeks", { kind: "bandage-change", every: 7, days: 21 }],
+    ["change every week for 3 weeks", { kind: "bandage-change", every: 7, days: 21 }],
+    ["change every other week for 6 weeks", { kind: "bandage-change", every: 14, days: 42 }],
+    ["then daily for 3 days", { kind: "bandage-change", every: 1, days: 3 }],
+    ["then weekly until day 20", { kind: "bandage-change", every: 7, day: 20 }],
+    ["then recheck day 9", { kind: "recheck", when: 9 }],
+    ["recheck 3 days after discharge", { kind: "recheck", when: 3 }],
+    ["recheck 3 days after today", { kind: "recheck", when: 3 }],
+    ["recheck 3 days after the closure", { kind: "recheck", when: 3, after: "closure" }],
   ])("%s", (text, expected) => {
     expect(read(text)).toEqual(expected);
   });
@@ -104,8 +122,45 @@ describe("a line that cannot be understood points at its words", () => {
     [["change every 3 days until closing"], ["visit-kind-unknown [closing]"]],
     [["then every 2 days until day 8"], ["nothing-to-follow [then]"]],
     [["recheck 3 days before closure"], ["course-word-unknown [before]"]],
+    [["every 2 days until day 9"], ["visit-name-missing [every]"]],
+    [["change every day for 3 days day 2"], ["course-words-clash [day 2]"]],
+    [["change every day for 3 days, then recheck"], ["course-word-unknown [recheck]"]],
+    [["change every day every 2 days for 3 days"], ["course-said-twice [every 2 days]"]],
+    [["change every day until 4"], ["course-word-unknown [4]"]],
+    [["recheck until closure"], ["course-words-clash [closure]"]],
+    [["recheck first day 3"], ["course-words-clash [day 3]"]],
   ])("%j", (course, expected) => {
     expect(seen(...course)).toEqual(expected);
+  });
+
+  test.each([
+    ["change every day for 3 days day 2", "day 2"],
+    ["recheck day 3 for 5 days", "5 days"],
+    ["change every 3 days", "change"],
+    ["recheck day 10, day 12", "day 12"],
+  ])("%s: its words are named", (line, given) => {
+    expect(run({ course: [line] }).problems.map(({ values }) => values)).toEqual([{ given }]);
+  });
+
+  test.each([
+    ["then", ["change", "bandage off", "recheck"]],
+    ["recheck 3 days after", ["change", "bandage off", "recheck"]],
+    ["change every", ["day", "other day", "2-3 days", "week"]],
+    ["recheck day 3 for", ["3 days", "2 weeks"]],
+    ["change every day until", ["day 14", "drain out", "tomorrow"]],
+    ["change every day first", ["tomorrow", "day 3", "today"]],
+  ])("%s: what would end the line is named at its end", (line, expected) => {
+    const { problems } = parseLine(line, 0, place, { kinds, discharged: "2026-03-02", going: change });
+    expect(problems).toMatchObject([
+      { code: "course-line-unfinished", at: { column: place.column + line.length, length: 1 } },
+    ]);
+    const told = problems.flatMap(({ values }) => ("expected" in values ? values.expected : []));
+    expect(told.slice(0, expected.length)).toEqual(expected);
+  });
+
+  test("a word at which a clause may begin is told with those words", () => {
+    const told = run({ course: ["change every day for 3 days soon"] }).problems.map(({ values }) => values);
+    expect(told).toMatchObject([{ given: "soon", expected: ["every", "for", "until", "first", ",", ";"] }]);
   });
 
   test("the nearest known words are named", () => {

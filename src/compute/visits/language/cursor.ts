@@ -54,14 +54,14 @@ export function cursorOver(line: string, at: Place) {
     fail(fault: Problem): never {
       throw new Misread(fault);
     },
+    /** The line stops short, where one of these was to come. */
+    unfinished: (expected: string[]): never =>
+      cursor.fail(problem("course-line-unfinished", within(at, line.trimEnd().length, 1), { expected })),
     /** The next word makes no sense here, or the line stops short. */
     lost(...expected: string[]): never {
       const token = tokens[next];
       const wanted = [...new Set([...expected, ...asked])];
-      if (!token)
-        return cursor.fail(
-          problem("course-line-unfinished", within(at, line.trimEnd().length, 1), { expected: wanted.slice(0, 6) }),
-        );
+      if (!token) return cursor.unfinished(wanted.slice(0, 6));
       const given = line.slice(token.offset, token.offset + token.length);
       const near = nearest(given, wanted);
       return cursor.fail(

@@ -1,5 +1,4 @@
 import { nearest } from "#problems/near.js";
-import { within } from "#problems/place.js";
 import { problem } from "#problems/problem.js";
 import type { VisitKind } from "#tables/visits.js";
 import type { Cursor } from "./cursor.js";
@@ -42,15 +41,14 @@ const after = new Set([
  * no name, as where a comma has cut a line of a list in two.
  */
 export function kindUnknown(cursor: Cursor, kinds: readonly VisitKind[]): never {
+  const known = kinds.map(({ words: [name = ""] }) => name);
+  if (!cursor.peek()) return cursor.unfinished(known);
   const start = cursor.position();
   let end = start;
   while (cursor.peek(end - start)?.kind === "word" && !after.has(cursor.peek(end - start)?.text ?? "")) end++;
   cursor.moveTo(Math.max(end, start + 1));
   const { text: given, at } = cursor.said(start, null);
   const names = kinds.flatMap(({ words }) => words);
-  const known = kinds.map(({ words: [name = ""] }) => name);
-  if (cursor.peek(start - cursor.position()) === undefined)
-    return cursor.fail(problem("course-line-unfinished", within(cursor.at, 0, 1), { expected: known }));
   if (end === start && after.has(given)) return cursor.fail(problem("visit-name-missing", at, { given }));
   return cursor.fail(problem("visit-kind-unknown", at, { given, near: nearest(given, names), known }));
 }
