@@ -10,6 +10,7 @@ export const visitKinds = {
   "visit-kind-unknown": stop<{ given: string; near: readonly string[]; known: readonly string[] }>(),
   "course-word-unknown": stop<{ given: string; near: readonly string[]; expected: readonly string[] }>(),
   "course-line-unfinished": stop<{ expected: readonly string[] }>(),
+  "course-days-from-nothing": stop<{ given: string }>(),
   "course-said-twice": stop<{ given: string }>(),
   "course-words-clash": stop<{ given: string }>(),
   "course-number-out": stop<{ given: string; least: number; most: number }>(),

@@ -126,7 +126,7 @@ function readWhen(cursor: Cursor, { kinds, discharged }: Reading, ...instead: st
     const span = takeDay(cursor, discharged) ?? cursor.lost(...instead);
     return { span, after: null };
   }
-  if (!cursor.take("after")) cursor.lost();
+  if (!cursor.take("after")) cursor.fail(problem("course-days-from-nothing", days.at, { given: days.text }));
   if (cursor.takeOneOf("discharge", "surgery", "today")) return { span: days, after: null };
   cursor.take("the");
   const last = cursor.take("last");
