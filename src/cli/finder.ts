@@ -3,8 +3,8 @@ export type Texts = { seen: string; also: string };
 
 /**
  * Looks things up by what is typed: each word of it stands anywhere in what is seen of the thing, or begins another word it goes
- * by. Several words that are seen just as they are typed find nothing else. Neither capitals nor accents count, and nothing
- * typed finds nothing.
+ * by; what shows them comes first. Several words that are seen just as they are typed find nothing else. Neither capitals nor
+ * accents count, and nothing typed finds nothing.
  */
 export function finder<T>(things: readonly T[], textsOf: (thing: T) => Texts): (typed: string) => T[] {
   const all = things.map((thing) => {
@@ -15,10 +15,13 @@ export function finder<T>(things: readonly T[], textsOf: (thing: T) => Texts): (
     const phrase = plain(typed);
     const words = phrase.split(" ").filter(Boolean);
     const asTyped = words.length > 1 ? all.filter(({ seen }) => seen.includes(phrase)) : [];
-    const byWords = all.filter(
-      ({ seen, also }) => words.length > 0 && words.every((word) => seen.includes(word) || hasBeginning(also, word)),
-    );
-    return (asTyped.length > 0 ? asTyped : byWords).map(({ thing }) => thing);
+    if (asTyped.length > 0) return asTyped.map(({ thing }) => thing);
+    if (words.length === 0) return [];
+    const shows = ({ seen }: { seen: string }) => words.every((word) => seen.includes(word));
+    return all
+      .filter(({ seen, also }) => words.every((word) => seen.includes(word) || hasBeginning(also, word)))
+      .toSorted((a, b) => Number(shows(b)) - Number(shows(a)))
+      .map(({ thing }) => thing);
   };
 }
 

@@ -52,6 +52,10 @@ it("several words that are seen as they are typed find nothing else; one finds b
   expect(found("en", "GA")).toEqual(expect.arrayContaining(["packing-strip", "anaesthesia-recovery"]));
 });
 
+it("what shows the word that was typed comes before what only goes by it", () => {
+  expect(found("en", "stitch")).toEqual(["sutured-wound", "delayed-closure"]);
+});
+
 describe("the topics that everyday words find", () => {
   it.each([
     ["en", "cut", "sutured-wound"],
