@@ -18,3 +18,19 @@ it("says that booked visits stand first only where some are booked and some are 
   expect(captionOf(visits.filter(isBooked))).toBe("Your visits");
   expect(captionOf(visits.filter((visit) => !isBooked(visit)))).toBe("Your visits");
 });
+
+it("of two visits that may begin on one day the one that must be sooner stands first", () => {
+  const [, ...later] = facts.course.visits;
+  const [visit] = later.filter(({ earliest, latest }) => earliest !== latest);
+  if (!visit) throw new Error("a visit of the example has several days");
+  const daysOf = (visits: Visit[]) =>
+    [...blocksIn(handoutOf({ ...facts, course: { ...facts.course, visits } }, "en"))]
+      .flatMap((block) =>
+        block.kind === "table" && wordsOf(block.caption).startsWith("Your visits") ? block.rows : [],
+      )
+      .map(([when]) => wordsOf(when?.inlines ?? []));
+  const onOneDay = { ...visit, latest: visit.earliest };
+  const inOrder = daysOf([onOneDay, visit]);
+  expect(new Set(inOrder).size).toBe(2);
+  expect(daysOf([visit, onOneDay])).toEqual(inOrder);
+});

@@ -13,7 +13,7 @@ export function visitTableOn(page: Page): Block | null {
     lineOf(sayOn(page, `handout:calendar.${key}`, values).markdown, page.holes);
   const head = ["when", "what"].map((key) => cell(say(`column.${key}`)));
   const rows = visits
-    .toSorted((a, b) => order(a) - order(b) || a.earliest.localeCompare(b.earliest))
+    .toSorted((a, b) => order(a) - order(b) || a.earliest.localeCompare(b.earliest) || a.latest.localeCompare(b.latest))
     .map((visit) => [cell([whenOf(page, visit)]), cell(say(...whatOf(page, visit)))]);
   const booked = visits.filter(({ certainty }) => certainty === "booked").length;
   const caption = say(booked === 0 || booked === visits.length ? "caption-alike" : "caption");
