@@ -24,6 +24,7 @@ describe("problems of an estimate, each at its place", () => {
     expect(wrong("1.5")).toHaveLength(1);
     expect(wrong("1000")).toHaveLength(1);
     expect(wrong("999")).toHaveLength(0);
+    expect(wrong("1")).toHaveLength(0);
   });
 
   test("every problem at once", () => {
@@ -49,12 +50,30 @@ describe("problems of an estimate, each at its place", () => {
     ]);
   });
 
+  test("a tax that is not listed, at its place in a list of several", () => {
+    const taxes = [{ name: "sales tax", rate: "5", inclusive: "no" as const }];
+    expect(told({ items: [], taxes, prices: [{ ...one, tax: ["sales tax", "city tax"] }] })).toMatchObject([
+      expect.stringContaining("tax-unknown clinic/prices/0/tax/1+0"),
+    ]);
+  });
+
   test("a kind of visit the course does not have", () => {
     const prices = [{ ...one, per: "visit" as const, visit: "recheks" }];
     const course = { purposes: [{ kind: "recheck", counts: counts(1, 1, 1) }] };
     expect(told({ items: ["one"], prices, course })).toEqual([
       'visit-not-in-course estimate/items/0+0: {"item":"one","visit":"recheks","near":["recheck"]}',
     ]);
+  });
+
+  test("what is done once at a visit the course does not have, and is not only a maybe of it", () => {
+    const prices = [{ ...one, visit: "closure" }];
+    const course = { purposes: [{ kind: "recheck", counts: counts(1, 1, 1) }] };
+    const missing = 'visit-not-in-course estimate/items/0+0: {"item":"one","visit":"closure","near":[]}';
+    expect(told({ items: ["one"], prices, course })).toEqual([]);
+    expect(told({ items: ["one if needed"], prices, course })).toEqual([]);
+    expect(told({ items: ["one if done"], prices, course })).toEqual([missing]);
+    const closure = { purposes: [{ kind: "closure", counts: counts(0, 0, 1) }] };
+    expect(told({ items: ["one if done"], prices, course: closure })).toEqual([]);
   });
 
   test("if done, and nothing says what", () => {

@@ -99,6 +99,23 @@ describe("the parts of a whole estimate", () => {
     ]);
   });
 
+  test("of what comes at each visit after a decision, the first is sure with it, and what is only if needed is never", () => {
+    const perCheck = { per: "visit" as const, visit: "recheck" };
+    const weekend = { when: "weekend" as const, more: { amount: "10.00" } };
+    const { branches } = estimate({
+      items: ["check", "sedation if needed"],
+      prices: [
+        { item: "check", price: price("20.00"), ...perCheck, "by time": [weekend] },
+        { item: "sedation", price: price("50.00"), ...perCheck },
+      ],
+      course: {
+        visits: ["2026-03-10", "2026-03-14"].map((day, i) => visit(`recheck-${i + 1}`, "recheck", day, "closure")),
+        purposes: [{ kind: "recheck", counts: counts(0, 0, 2) }],
+      },
+    });
+    expect(branches).toEqual([{ decision: "closure", without: span(0), with: span(2000, 5000, 15000) }]);
+  });
+
   test("a course without a maybe has no branch", () => {
     expect(estimate({ ...given, items: ["opened", "change"] }).branches).toEqual([]);
   });

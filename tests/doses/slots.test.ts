@@ -78,6 +78,34 @@ describe("three a day", () => {
   });
 });
 
+describe("the household's own times", () => {
+  test("stand to the minute, whatever is shared out between them", () => {
+    expect(times({ hours: 8, by: "times" }, "07:20", "20:05")).toEqual([
+      "07:20 morning",
+      "13:30 midday",
+      "20:05 evening",
+    ]);
+  });
+
+  // Twelve hours leave six for each of two gaps, three quarters of eight, and not a minute to round by.
+  test("are met to the minute where a half hour would come too near", () => {
+    expect(times({ hours: 8, by: "times" }, "06:45", "18:45")).toEqual([
+      "06:45 morning",
+      "12:45 midday",
+      "18:45 evening",
+    ]);
+    expect(times({ hours: 8, by: "times" }, "07:40", "19:39")).toEqual([
+      "07:40 morning",
+      "15:40 midday",
+      "23:40 bedtime",
+    ]);
+  });
+
+  test("are the morning also before five, where the nights are used too", () => {
+    expect(times({ hours: 8 }, "04:30", "14:30")).toEqual(["04:30 morning", "12:30 midday", "20:30 evening"]);
+  });
+});
+
 describe("four a day or more", () => {
   test("by the household's hours end at bedtime", () => {
     expect(times({ hours: 6, by: "times" })).toEqual([

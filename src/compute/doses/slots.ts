@@ -13,6 +13,9 @@ const gap = { least: 3 / 4, most: 5 / 4 };
 /** People go to bed three hours after the evening's medicines, and before midnight; common practice, no source. */
 const bedtime = (evening: number) => Math.min(evening + 180, 23 * 60 + 30);
 
+/** Times between the household's own stand on a half hour, or, where that brings two of them too near, on any minute. */
+const grids = [30, 1];
+
 /**
  * The times of day for a medicine. Once a day may be morning or evening, whichever suits the first dose. More often, the
  * household's waking hours are shared out; where "every 8 h" or less does not fit into them, the day is cut evenly from the
@@ -24,20 +27,23 @@ export function slotsFor(every: Every, household: Household): { slots: Slot[]; e
   if (every.at) return { slots: [every.at === "morning" ? morning : evening], even: true };
   if (every.hours >= 24) return { slots: [morning, evening], even: true };
 
-  const waking = every.hours === 12 ? [morning, evening] : wakingHours(every, minutes(morning.at), minutes(evening.at));
-  if (fits(waking, every)) return { slots: waking, even: true };
+  const shared =
+    every.hours === 12 ? [[morning, evening]] : grids.map((grid) => wakingHours(every, morning.at, evening.at, grid));
+  const waking = shared.find((slots) => fits(slots, every));
+  if (waking) return { slots: waking, even: true };
   return { slots: roundTheClock(every.hours, minutes(morning.at)), even: every.hours !== 12 };
 }
 
 /** Three times a day ends with the evening's medicines; what is due more often, or evenly, ends at bedtime. */
-function wakingHours({ hours, by }: Every, morning: number, evening: number): Slot[] {
+function wakingHours({ hours, by }: Every, from: Clock, to: Clock, grid: number): Slot[] {
   const toBed = by === "hours" || hours < 8;
+  const [morning, evening] = [minutes(from), minutes(to)];
   const step = ((toBed ? bedtime(evening) : evening) - morning) / (24 / hours - 1);
   return Array.from({ length: 24 / hours }, (_, i) => {
     const time = morning + step * i;
     if (i === 0) return { at: clock(time), part: "morning" };
     if (i === 24 / hours - 1) return { at: clock(time), part: toBed ? "bedtime" : "evening" };
-    return slotAt(Math.round(time / 30) * 30);
+    return slotAt(Math.round(time / grid) * grid);
   });
 }
 

@@ -24,8 +24,8 @@ export function stretchesOf(asked: Asked, steps: readonly Step[], doses: readonl
 /** The times of day that come again and again; a first dose at a time of its own is told beside them. */
 function timesOf(doses: readonly Dose[], perDay: number): Stretch["times"] {
   const shown = doses.map(({ slot, part }) => ({ at: slot, part }));
-  const [first, ...later] = shown;
-  const once = first && doses.length > perDay && doses.length > 1 && !later.some(({ at }) => at === first.at);
-  const times = new Map((once ? later : shown).map((time) => [time.at, time]));
+  const [, ...later] = shown;
+  const comeAgain = later.length > 0 && doses.length > perDay;
+  const times = new Map((comeAgain ? later : shown).map((time) => [time.at, time]));
   return [...times.values()].sort((a, b) => a.at.localeCompare(b.at));
 }
