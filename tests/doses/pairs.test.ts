@@ -21,6 +21,15 @@ describe("two medicines of a plan", () => {
     ]);
   });
 
+  test("that share one of what is in them are the same as far as that goes", () => {
+    expect(told("medicine-twice", [named("tramadol with paracetamol"), named("tramadol")])).toEqual([
+      { at: "1/name", medicine: "tramadol" },
+    ]);
+    const both = [named("carprofen with tramadol"), named("tramadol with prednisolone")];
+    expect(told("medicine-twice", both)).toHaveLength(1);
+    expect(told("never-together", both)).toMatchObject([{ source: sourceOf("carprofen", "corticosteroid") }]);
+  });
+
   test("that the table does not hold are not the same", () => {
     expect(told("medicine-twice", [named("moonflower"), named("starflower")])).toEqual([]);
   });
@@ -76,6 +85,14 @@ describe("what the animal took until a day", () => {
       },
     ]);
     expect(told("too-soon-after", ...taken("carprofen", `meloxicam ${word} 2026-02-23`))).toEqual([]);
+  });
+
+  test("is taken still where that day is yet to come", () => {
+    expect(told("never-together", ...taken("carprofen", "meloxicam until 2026-03-03"))).toHaveLength(1);
+    expect(told("too-soon-after", ...taken("carprofen", "meloxicam until 2026-03-03"))).toEqual([]);
+    expect(told("too-soon-after", ...taken("carprofen", "meloxicam until 2026-03-02"))).toHaveLength(1);
+    expect(told("medicine-twice", ...taken("carprofen", "carprofen until 2026-03-03"))).toHaveLength(1);
+    expect(told("medicine-twice", ...taken("tramadol", "tramadol with paracetamol"))).toHaveLength(1);
   });
 
   test("is taken still where no day is said, or where something follows it", () => {

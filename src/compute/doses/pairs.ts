@@ -18,30 +18,46 @@ export function pairProblems(plan: Plan, named: readonly Named[], table: readonl
 
 function meet(one: Named, other: Named): Problem[] {
   const medicine = one.asked.planned.name;
-  if (one.rows[0] && one.rows[0] === other.rows[0])
-    return [problem("medicine-twice", one.asked.at("name"), { medicine })];
-  const rule = ruleBetween(one.rows, other.rows);
-  if (!rule) return [];
-  const values = { medicine, other: other.asked.planned.name, source: rule.source };
-  return [problem("never-together", one.asked.at("name"), values)];
+  const at = one.asked.at("name");
+  const rule = ruleBetween(...apart(one.rows, other.rows));
+  const values = { medicine, other: other.asked.planned.name };
+  return [
+    ...(share(one.rows, other.rows) ? [problem("medicine-twice", at, { medicine })] : []),
+    ...(rule ? [problem("never-together", at, { ...values, source: rule.source })] : []),
+  ];
 }
 
-/** "prednisolone until 2026-02-27" was taken until then; without a day it is taken still. */
+/** "prednisolone until 2026-02-27" was taken until then; without a day, or with one to come, it is taken still. */
 function meetsTaken({ asked, rows }: Named, text: string, plan: Plan, table: readonly MedicineRow[]): Problem[] {
   const taken = namedIn(text, table);
   const medicine = asked.planned.name;
-  const [, ended] = /\b(?:until|stopped|ended) (\d{4}-\d{2}-\d{2})$/.exec(text.trim()) ?? [];
-  if (ended === undefined && rows[0] && rows[0] === taken[0])
-    return [problem("medicine-twice", asked.at("name"), { medicine })];
+  const at = asked.at("name");
+  const today = dayOf(plan.discharged);
+  const [, until] = /\b(?:until|stopped|ended) (\d{4}-\d{2}-\d{2})$/.exec(text.trim()) ?? [];
+  if (until === undefined || until > today) {
+    const rule = ruleBetween(...apart(rows, taken));
+    return [
+      ...(share(rows, taken) ? [problem("medicine-twice", at, { medicine })] : []),
+      ...(rule ? [problem("never-together", at, { medicine, other: text, source: rule.source })] : []),
+    ];
+  }
   const rule = ruleBetween(rows, taken);
-  if (!rule) return [];
-  if (ended === undefined)
-    return [problem("never-together", asked.at("name"), { medicine, other: text, source: rule.source })];
-  const since = differenceInCalendarDays(parseISO(dayOf(plan.discharged)), parseISO(ended));
-  if (rule.days === null || since >= rule.days) return [];
-  const values = { medicine, other: text, ended: { day: ended }, days: rule.days, source: rule.source };
-  return [problem("too-soon-after", asked.at("name"), values)];
+  const since = differenceInCalendarDays(parseISO(today), parseISO(until));
+  if (!rule || rule.days === null || since >= rule.days) return [];
+  const values = { medicine, other: text, ended: { day: until }, days: rule.days, source: rule.source };
+  return [problem("too-soon-after", at, values)];
 }
+
+type Rows = readonly MedicineRow[];
+
+/** Whether one substance is in both: "tramadol with paracetamol" and "tramadol". */
+const share = (some: Rows, others: Rows): boolean => some.some((row) => others.includes(row));
+
+/** The substances of each that are not in the other. */
+const apart = (some: Rows, others: Rows): [Rows, Rows] => [
+  some.filter((row) => !others.includes(row)),
+  others.filter((row) => !some.includes(row)),
+];
 
 /** The rule that keeps two apart: the one with the first that waits longest after the other, else the one with the other. */
 function ruleBetween(some: readonly MedicineRow[], others: readonly MedicineRow[]) {
