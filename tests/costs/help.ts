@@ -17,6 +17,8 @@ export type Given = {
   paid?: string;
   deposit?: PlanTerms["deposit"];
   discounts?: PlanTerms["discounts"];
+  before?: PlanTerms["before"];
+  collar?: string;
   currency?: string;
   country?: string;
   weight?: Plan["patient"]["weight"];
@@ -68,7 +70,14 @@ const hours = {
 const { value: cash } = readCash(readFileSync("shared/cash.json", "utf8"), "shared/cash.json");
 
 /** Where a value stands, told by its path: the place of "estimate/items/2" is in the file of that name. */
-const everywhere: Places = new Proxy({}, { get: (_, path) => ({ file: String(path), line: 1, column: 1, length: 1 }) });
+const everywhere = (missing: string[]): Places =>
+  new Proxy(
+    {},
+    {
+      get: (_, path) =>
+        missing.includes(String(path)) ? undefined : { file: String(path), line: 1, column: 1, length: 1 },
+    },
+  );
 
 /** The costs of a made-up plan, discharged on a Monday; only what costs depend on is there. */
 export function costs(given: Given) {
@@ -98,8 +107,15 @@ export function costs(given: Given) {
     estimate:
       given.items === null
         ? undefined
-        : { paid: given.paid ?? "0", discounts: given.discounts ?? [], deposit: given.deposit, items: given.items },
-    places: everywhere,
+        : {
+            paid: given.paid ?? "0",
+            discounts: given.discounts ?? [],
+            before: given.before ?? [],
+            deposit: given.deposit,
+            items: given.items,
+          },
+    ...(given.collar ? { collar: { type: given.collar } } : {}),
+    places: everywhere(given.deposit ? [] : ["estimate/deposit"]),
   } as unknown as Plan;
   const medicines = (given.medicines ?? []) as Medicine[];
   return computeCosts(plan, { ...noCourse, ...given.course }, medicines, cash ?? []);

@@ -171,3 +171,9 @@ describe("what was paid and what the clinic says", () => {
     });
   });
 });
+
+test("the collar the animal goes home with has the house's own name, and no other has", () => {
+  const prices = ["Soft cone collar", "cone collar"].map((item) => ({ item, price: price("18.50") }));
+  const { lines } = estimate({ items: ["soft cone collar", "cone collar"], prices, collar: "soft cone" });
+  expect(lines.map(({ houseName }) => houseName)).toEqual([{ of: "collar", name: "soft-cone" }, null]);
+});

@@ -120,6 +120,29 @@ describe("problems of an estimate, each at its place", () => {
     expect(told({ items: [], currency: "KWD", prices: [{ ...one, price: price("8.125") }] })).toHaveLength(0);
   });
 
+  test("more decimals, or another currency, in what an estimate asks for or was charged before", () => {
+    const visit = { ...one, per: "visit" as const, visit: "recheck" };
+    const by = { ...visit, "by time": [{ when: "weekend" as const, more: { amount: "0.001" } }] };
+    const before = [
+      { day: "2026-03-01", charged: "1.00 EUR" },
+      { day: "2026-03-02", expected: price("2.00", "1.001") },
+    ];
+    expect(told({ items: [], prices: [by], deposit: { amount: "5.001" }, before })).toEqual([
+      'price-too-fine clinic/prices/0/by time/0/more+0: {"given":"0.001","currency":"USD","digits":2}',
+      'currency-mismatch estimate/before/0/charged+0: {"given":"EUR","currency":"USD"}',
+      'price-too-fine estimate/before/1/expected+0: {"given":"1.001","currency":"USD","digits":2}',
+      'price-too-fine estimate/deposit+0: {"given":"5.001","currency":"USD","digits":2}',
+    ]);
+    const sound = [
+      { day: "2026-03-01", charged: "1.00" },
+      { day: "2026-03-02", expected: price("1.00", "2.00") },
+    ];
+    expect(told({ items: [], before: sound })).toEqual([]);
+    expect(told({ items: [], before: [{ day: "2026-03-02", expected: price("2.00", "1.00") }] })).toEqual([
+      'price-range-backwards estimate/before/0/expected+0: {"low":"2.00","high":"1.00"}',
+    ]);
+  });
+
   test("money in another currency than the clinic's, wherever it is written", () => {
     const given = { ...one, "by weight": [{ "up to": { value: "5", unit: "kg" as const }, price: price("1.00 EUR") }] };
     const terms = { deposit: { amount: "5.00 CAD" } };
@@ -171,6 +194,7 @@ describe("problems of an estimate, each at its place", () => {
     expect(told({ items: ["one"], prices: [one], discounts: [{ off }] })).toEqual([
       'discount-over-cost estimate/discounts/0/off+0: {"off":{"minor":200,"currency":"USD"},"cost":{"minor":100,"currency":"USD"}}',
     ]);
+    expect(told({ items: ["one x 2"], prices: [one], discounts: [{ off }] })).toEqual([]);
   });
 
   test("a deposit above all it can cost is asked about, at the plan or at the clinic", () => {
@@ -179,6 +203,10 @@ describe("problems of an estimate, each at its place", () => {
     expect(told({ items: ["one"], prices: [one], deposit })).toEqual([
       `deposit-over-estimate estimate/deposit+0: ${high}`,
     ]);
+    expect(told({ items: ["one"], prices: [one], terms: { deposit } })).toEqual([
+      `deposit-over-estimate clinic/estimate/deposit+0: ${high}`,
+    ]);
+    expect(told({ items: ["one x 2"], prices: [one], deposit })).toEqual([]);
   });
 
   test("a range from high to low", () => {
@@ -196,6 +224,7 @@ describe("problems of an estimate, each at its place", () => {
       `amount-too-large estimate+0: ${most}`,
     ]);
     expect(costs({ items: ["one x 11"], prices: [huge] }).value).toBeNull();
+    expect(told({ items: ["one x 10"], prices: [{ ...one, price: price("1000000000.00") }] })).toEqual([]);
   });
 
   test("more paid than it can cost is asked about, and the estimate still there", () => {

@@ -159,6 +159,17 @@ describe("discounts", () => {
     expect(taken([{ off: { percent: "10" }, on: "One" }])).toEqual([[1000], [450, 630, 1000], 16080]);
   });
 
+  test("is told by what it comes off, its name and its percent, as far as it has them", () => {
+    const discounts = [
+      { off: { percent: "10" }, on: "One" },
+      { off: { amount: "16.00" }, name: "rescue" },
+    ];
+    expect(estimate({ ...two, discounts }).discounts).toMatchObject([
+      { on: { en: "one" }, name: null, percent: "10" },
+      { on: null, name: { en: "rescue" }, percent: null },
+    ]);
+  });
+
   test("an amount off the whole comes off every line in its share", () => {
     expect(taken([{ off: { amount: "16.00" } }])).toEqual([[1600], [450, 630, 900], 15480]);
   });
