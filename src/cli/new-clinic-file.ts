@@ -49,7 +49,7 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
   };
   const tryOut = (answers: ClinicAnswers): Outcome<ClinicFollowed> =>
     tried(
-      clinicDraft({ ...standInsOf(answers), ...withCountry(answers) }, null, () => ""),
+      clinicDraft({ ...standInsOf(answers), ...withCountry(answers) }, null, () => "", false),
       answers.language ?? "en",
     );
 
@@ -74,7 +74,9 @@ export async function newClinic(path: string, { json, ...options }: NewClinicOpt
 
   const answers = withCountry(held.answers);
   const writes = answers.language ?? deskLanguage();
-  const text = clinicDraft(answers, schemaName, remarks(house, writes));
+  const draft = (holidays: boolean) => clinicDraft(answers, schemaName, remarks(house, writes), holidays);
+  const hasHolidays = !tried(draft(true), writes).problems.some(({ code }) => code === "holiday-place-unknown");
+  const text = draft(hasHolidays);
   const { problems } = tried(text, writes);
   const settled = settle(toldOnce(problems.filter((one) => one.at.file === path)), []);
   const texts: Case["texts"] = [{ file: path, bytes: new TextEncoder().encode(text), is: "clinic", firstLine: 1 }];

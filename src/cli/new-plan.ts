@@ -5,7 +5,7 @@ import { settle } from "#problems/settle.js";
 import { openDesk } from "./desk.js";
 import type { Answers } from "./entry/answers.js";
 import { asker, canAsk, teller } from "./entry/ask.js";
-import { hold } from "./entry/interview.js";
+import { back, hold } from "./entry/interview.js";
 import { planQuestions } from "./entry/plan-questions.js";
 import { openPlanRoom } from "./entry/plan-room.js";
 import type { ExitCode } from "./exit-code.js";
@@ -35,20 +35,22 @@ export async function newPlan(file: string | undefined, { json, allow, ...option
   const asking = canAsk() ? asker(desk, room.language, room.tryOut) : null;
   if (asking) say(problem("new-keys", at, {}));
   const questions = planQuestions(room.known);
-  const held = await hold(
+  let held = await hold(
     { questions, tryOut: room.tryOut },
     { ...room.usual, ...given },
     asking,
     teller(desk, room.language),
   );
-  if (!held || held.missing.length > 0 || held.faults.length > 0) {
-    for (const one of held?.faults ?? []) say(one);
-    if (!held) say(problem("new-cancelled", at, {}));
-    else if (held.missing.length > 0) say(problem("new-missing", at, { flags: held.missing }));
-    return 2;
+  while (held && held.missing.length === 0 && held.faults.length === 0) {
+    const path = file ?? (await freeName(held.answers.name ?? "plan"));
+    const code = await writePlan(desk, room, path, { answers: held.answers, allow, asking: asking !== null });
+    if (code !== back) return code;
+    held = await held.back();
   }
-  const path = file ?? (await freeName(held.answers.name ?? "plan"));
-  return writePlan(desk, room, path, { answers: held.answers, allow, asking: asking !== null });
+  for (const one of held?.faults ?? []) say(one);
+  if (!held) say(problem("new-cancelled", at, {}));
+  else if (held.missing.length > 0) say(problem("new-missing", at, { flags: held.missing }));
+  return 2;
 }
 
 /** What the flags say; a flag that may be repeated is called after one of what it gives. */

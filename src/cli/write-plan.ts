@@ -9,6 +9,7 @@ import { noReviews } from "./clinic-reviews.js";
 import type { Desk } from "./desk.js";
 import type { Answers } from "./entry/answers.js";
 import { habitsWith } from "./entry/habits.js";
+import { back } from "./entry/interview.js";
 import { type Asked, planDraft, type Remark } from "./entry/plan-draft.js";
 import type { PlanRoom } from "./entry/plan-room.js";
 import { askReasons, asksOf } from "./entry/reasons.js";
@@ -29,10 +30,16 @@ const noRemark: Remark = () => "";
 /** allow: reasons given by flags; asking: whether somebody is there to give those that are missing. */
 export type Given = { answers: Answers; allow: readonly Reason[]; asking: boolean };
 
-/** Writes the plan of the answers, with its schema beside the clinic's profile; not what something stops. */
-export async function writePlan(desk: Desk, room: PlanRoom, path: string, given: Given): Promise<ExitCode> {
+/** Writes the plan of the answers, with its schema beside the clinic's profile; not what something stops. back: nothing yet. */
+export async function writePlan(
+  desk: Desk,
+  room: PlanRoom,
+  path: string,
+  given: Given,
+): Promise<ExitCode | typeof back> {
   const say = sayer(desk);
   const asks = await reasonsFor(room, path, given);
+  if (asks === back) return back;
   if (asks === null) {
     say(problem("new-cancelled", at, {}));
     return 2;
@@ -62,7 +69,7 @@ export async function writePlan(desk: Desk, room: PlanRoom, path: string, given:
   return 0;
 }
 
-/** What asks for a reason, with those that were given. null: they have had enough of being asked. */
+/** What asks for a reason, with those that were given. back: to the question before; null: they have had enough of being asked. */
 async function reasonsFor(room: PlanRoom, path: string, { answers, allow, asking }: Given) {
   const problemsWith = (asks: readonly Asked[]) =>
     tried(room, path, draftOf(room, path, answers, asks, noRemark)).problems;

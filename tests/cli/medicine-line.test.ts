@@ -51,6 +51,9 @@ describe("a medicine as it is prescribed", () => {
     ["carprofen 75 mg tab BID 7 days", { name: "carprofen", tablet: "75 mg", every: "BID", for: "7 days" }],
     ["carprofen for 2/52 sid", { name: "carprofen", every: "sid", for: "2 weeks" }],
     ["carprofen, once opened 28 days", { name: "carprofen", "once opened": "28 days" }],
+    ["meloxicam syringe marked every 0.02ml", { name: "meloxicam", syringe: "0.02 mL" }],
+    ["meloxicam, syringe 0.05 mL", { name: "meloxicam", syringe: "0.05 mL" }],
+    ["NPH insulin, syringe U-100", { name: "NPH insulin", syringe: "U-100" }],
     ["carprofen 4,4 mg/kg", { name: "carprofen", dose: "4,4 mg/kg" }],
     ["carprofen, why For pain, and swelling 2 mg/kg", { name: "carprofen", why: "For pain" }],
   ])("%s", (line, fields) => expect(read(line).fields).toEqual(fields));

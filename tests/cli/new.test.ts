@@ -228,6 +228,42 @@ describe("every plan it can write", () => {
     expect(await on(join(folder, "far.yaml"), "2026-03-02")).toBe("2026-03-02 10:48");
   });
 
+  it("has the clinic's country say its paper and its public holidays, where they are known", () => {
+    const made = (file: string, ...where: string[]) => {
+      const flags = [
+        "--name",
+        "Kauri Road",
+        "--address",
+        "4 Kauri Road",
+        "--after-name",
+        "Night",
+        "--weekdays",
+        "8-18",
+      ];
+      const phones = ["--phone", where[0] ?? "", "--after-phone", where[0] ?? ""];
+      expect(run("new", "clinic", file, ...flags, ...phones, "--language", "en", ...where.slice(1)).code).toBe(0);
+      return parse(read(file));
+    };
+    expect(made("us.yaml", "+1 312 555 0142", "--country", "US", "--zone", "America/Chicago")).toMatchObject({
+      paper: "letter",
+      holidays: { country: "US" },
+    });
+    expect(made("nz.yaml", "+64 6 555 0142", "--zone", "Pacific/Auckland")).toMatchObject({
+      paper: "a4",
+      holidays: { country: "NZ" },
+    });
+    expect(made("in.yaml", "+91 22 5550 0142").holidays).toBeUndefined();
+  });
+
+  it("parts the street from the town", () => {
+    const machine = { country: null, zone: "UTC", language: "en", speaks: () => "en", now: new Date(0) };
+    const asked = clinicQuestions([], machine).find(({ context }) => context === "clinic-address") ?? expect.fail();
+    const lines = (typed: string) => asked.read([typed], { answers: {}, facts: null });
+    expect(lines("4 Kauri Road, Kowhai Flat, 4999")).toEqual({ address: ["4 Kauri Road", "Kowhai Flat, 4999"] });
+    expect(lines("4 Kauri Road; Flat, 4999")).toEqual({ address: ["4 Kauri Road", "Flat, 4999"] });
+    expect(lines("Kauri House")).toEqual({ address: ["Kauri House"] });
+  });
+
   it("takes the night clinic's address apart from its name, and leaves a name with commas whole", () => {
     const machine = { country: null, zone: "UTC", language: "en", speaks: () => "en", now: new Date(0) };
     const { read: night } =
@@ -245,6 +281,9 @@ describe("every plan it can write", () => {
     expect(weigh(["Luna, 4,3 kg"], moment)).toEqual({ name: "Luna", weight: "4,3 kg" });
     expect(weigh(["Bear, the second, 31.5 kg"], moment)).toEqual({ name: "Bear, the second", weight: "31.5 kg" });
     expect(weigh(["Juno, mixed breed"], moment)).toMatchObject({ code: "new-name-and-weight" });
+    expect(weigh(["Juno 4,3kg"], moment)).toEqual({ name: "Juno", weight: "4,3kg" });
+    expect(weigh(["Juno the 2nd 9 lbs"], moment)).toEqual({ name: "Juno the 2nd", weight: "9 lb" });
+    expect(weigh(["Juno 9"], moment)).toMatchObject({ code: "new-name-and-weight" });
   });
 
   it("passes without a stop, whatever is chosen", async () => {
@@ -472,6 +511,34 @@ describe("on a terminal", () => {
       { problem: "dose-over-limit", reason: "Asked for by the specialist." },
     ]);
     expect(run("build", "dog.yaml", "--out", "out", "--today", "2026-03-02").code).toBe(0);
+  });
+
+  it("goes back from why with Esc, to the reason before or to the last question, and keeps what was answered", () => {
+    const esc = "\u001b";
+    const other = "amoxicillin-clavulanate, tablet 375 mg, dose 30 mg/kg, every 12 h, for 7 days, last given 09:00";
+    const both = `${carprofen.replace("4.4", "6")}; ${other}`;
+    const steps: Step[] = [
+      ["Medicines, with", typed(both)],
+      ["Enter again keeps it", [enter]],
+      ["Collar: neck", [enter]],
+      ["on the estimate", [enter]],
+      ["into the record", [esc]],
+      ["on the estimate", [enter]],
+      ["into the record", typed("By the specialist.")],
+      ["into the record", [esc]],
+      ["into the record", typed(" Twice.")],
+      ["into the record", typed("Whole tablets.")],
+      ["into the record", typed("A deep bite.")],
+    ];
+    const flags = ["new", "dog.yaml", ...rex, ...wound, ...day, "--reason", "A cut.", "--course", "-"];
+    expect(on(80, steps, flags)).toMatchObject({ code: 0, stderr: "" });
+    const plan = parse(read("dog.yaml"), { schema: "failsafe" });
+    expect(plan.allow.map(({ reason }: { reason: string }) => reason)).toEqual([
+      "By the specialist. Twice.",
+      "Whole tablets.",
+      "A deep bite.",
+    ]);
+    expect(plan.medicines).toHaveLength(2);
   });
 
   it("doubts a weight at the end alone, where no collar has borne it out", () => {

@@ -112,6 +112,8 @@ describe("a line that cannot be understood points at its words", () => {
     [["recheck day 14-10"], ["course-range-backwards [14-10]"]],
     [["recheck day 10, day 12"], ["course-said-twice [day 12]"]],
     [["recheck day 0"], ["course-day-not-after-discharge [day 0]"]],
+    [["recheck 0 days after discharge"], ["course-number-out [0 days]"]],
+    [["change every day for 3 days, first 0 days after today"], ["course-number-out [0 days]"]],
     [["recheck on 2026-03-01"], ["course-day-not-after-discharge [on 2026-03-01]"]],
     [["recheck on 2026-02-30"], ["course-day-unreadable [2026-02-30]"]],
     [["recheck day 4000"], ["course-number-out [day 4000]"]],

@@ -56,10 +56,20 @@ export const teller =
     if (lines.length > 0) log.info(lines.join("\n"), { output });
   };
 
-/** Asks for a line that may stay empty, outside of any interview; null: they have had enough. */
-export async function askLine(message: string, fault: (typed: string) => string | undefined): Promise<string | null> {
-  const answer = await text({ message, output, defaultValue: "", validate: (typed = "") => fault(typed.trim()) });
-  return isCancel(answer) ? null : answer.trim();
+/** Asks for a line that may stay empty, outside of any interview. said: what was typed at it before; null: they have had enough. */
+export async function askLine(
+  message: string,
+  said: string,
+  fault: (typed: string) => string | undefined,
+): Promise<string | typeof back | null> {
+  const saying = {
+    message,
+    example: undefined,
+    said: [said],
+    fault: ([typed = ""]: readonly string[]) => fault(typed.trim()),
+  };
+  const answer = await answerOrBack(() => askText("", saying));
+  return answer === null || answer === back ? answer : (answer[0] ?? "").trim();
 }
 
 /** Esc goes back a question, Ctrl+C ends: the prompts tell both alike, as a cancel, so the key itself is looked at. */

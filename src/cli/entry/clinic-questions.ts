@@ -50,7 +50,7 @@ export function clinicQuestions(languages: readonly Language[], machine: Machine
     ask("clinic-name", "name", { example: "Juniper Row Animal Clinic" }),
     ask("clinic-address", "address", {
       example: "18 Juniper Row; Riverbend, IL 60000",
-      read: (typed) => ({ address: listed(first(typed)) }),
+      read: (typed) => ({ address: addressLines(first(typed)) }),
     }),
     ask("country", "country", {
       kind: "one",
@@ -116,6 +116,9 @@ const flags: Record<keyof ClinicAnswers, string> = {
   saturday: "--saturday",
   sunday: "--sunday",
 };
+
+/** The street, and the town with all that follows it, where nothing else is said to part them: "12 High Street, Riverbend, IL". */
+const addressLines = (typed: string): string[] => listed(typed.includes(";") ? typed : typed.replace(",", ";"));
 
 /** "Lakeside Hospital; 400 Harbor Street"; without a semicolon, what follows a comma and holds a number is the address. */
 function nameAndAddress(typed: string): ClinicAnswers {

@@ -16,6 +16,10 @@ export function zonesOf(country: string): string[] {
 export const currencyOf = (country: string): string | null =>
   Object.hasOwn(countryToCurrency, country) ? countryToCurrency[country as keyof typeof countryToCurrency] : null;
 
+/** Where letters are written on 8½ by 11 inches; A4 everywhere else. CLDR, measurement data, paper size (from memory). */
+const letterPaper = new Set("BZ CA CL CO CR GT MX NI PA PH PR SV US VE".split(" "));
+export const paperOf = (country: string): "letter" | "a4" => (letterPaper.has(country) ? "letter" : "a4");
+
 /** Where a machine stands: in the country whose clock it has, or else where its language is of. */
 export function countryOfMachine(zone: string, language: string): string | null {
   const [only, ...others] = countries().filter((country) => zonesOf(country).includes(zone));

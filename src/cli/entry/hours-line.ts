@@ -1,6 +1,6 @@
 import { clockOf, clockPattern } from "./clock-words.js";
 
-const stretch = new RegExp(`^(${clockPattern}) ?(?:-|–|to) ?(${clockPattern})$`, "i");
+const stretch = new RegExp(`^(${clockPattern}) ?(?:-|–|to|till?|until) ?(${clockPattern})$`, "i");
 /** Without a half of the day, and not on a 24-hour clock. */
 const isPlain = (said: string) => /^[1-9]\d?(?:[:.]\d\d)?$/.test(said) && Number.parseInt(said, 10) <= 12;
 const isMorning = (said: string) => isPlain(said) || /a\.?m/i.test(said);
@@ -13,7 +13,7 @@ const isAfternoon = (said: string) => /p\.?m/i.test(said);
 export function hoursLine(typed: string): string {
   if (/^closed$/i.test(typed.trim())) return "closed";
   const stretches: string[] = [];
-  for (const part of typed.split(/,|&|\band\b/)) {
+  for (const part of typed.replace(/\b(?:12 ?)?noon\b/gi, "12pm").split(/,|&|\band\b/)) {
     const read = stretchOf(part.trim(), stretches.at(-1)?.slice(-5) ?? null);
     if (read === null) return typed;
     stretches.push(read);

@@ -46,15 +46,19 @@ export type Ask<A, F> = (
 
 export const isProblem = <A extends object>(read: Read<A>): read is Problem => "code" in read && "severity" in read;
 
-/** The answers, the flags that would give what is missing, and what of the flags was not understood; null: broken off. */
-export type Held<A> = { answers: A; missing: string[]; faults: Problem[] } | null;
+/**
+ * The answers, the flags that would give what is missing, and what of the flags was not understood; null: broken off. back: asks
+ * the last question again, and goes on from there.
+ */
+export type Held<A> = { answers: A; missing: string[]; faults: Problem[]; back: () => Promise<Held<A>> } | null;
 
 /** How far an interview has come: the next question, what was answered before it, and what follows from that. */
 type Stand<A, F> = Moment<A, F> & { next: number; missing: readonly string[]; faults: readonly Problem[] };
 
 /**
  * Goes through the questions: what is given stands, the rest is asked, or taken from what is usual where there is nobody to
- * ask. told hears what follows from each answer. Who goes back finds the answers as they were typed, and of those that another changed answer is usual for, what is usual now.
+ * ask. told hears what follows from each answer. Who goes back finds the answers as they were typed, and of those that another
+ * changed answer is usual for, what is usual now.
  */
 export async function hold<A extends object, F>(
   { questions, tryOut }: Interview<A, F>,
@@ -63,39 +67,43 @@ export async function hold<A extends object, F>(
   told: (found: Problem[]) => void,
 ): Promise<Held<A>> {
   const asked = new Set<keyof A>(questions.flatMap(({ fields }) => fields));
-  // What follows from an answer follows from those before it alone.
-  const first = pick(given, (field) => !asked.has(field));
-  let stand: Stand<A, F> = { next: 0, answers: first, facts: tryOut(first).value, missing: [], faults: [] };
   /** The questions asked so far, the last one last: each as it stood before. */
   const passed: Stand<A, F>[] = [];
   const said = new Map<Question<A, F>, readonly string[]>();
 
-  for (let question = questions[0]; question; question = questions[stand.next]) {
-    const stated = pick(given, (field) => question.fields.includes(field));
-    const isWhole = question.fields.every((field) => stated[field] !== undefined);
-    const due = question.when?.(stand) !== false;
-    let read: Read<A> = {} as A;
-    if (isWhole) read = reread(question, stated, stand);
-    else if (due) {
-      const typed = ask ? await ask(question, stand, said.get(question)) : (question.initial?.(stand) ?? []);
-      if (typed === null) return null;
-      if (typed === back) {
-        stand = passed.pop() ?? stand;
-        continue;
+  const from = async (before: Stand<A, F>): Promise<Held<A>> => {
+    let stand = before;
+    for (let question = questions[stand.next]; question; question = questions[stand.next]) {
+      const stated = pick(given, (field) => question.fields.includes(field));
+      const isWhole = question.fields.every((field) => stated[field] !== undefined);
+      const due = question.when?.(stand) !== false;
+      let read: Read<A> = {} as A;
+      if (isWhole) read = reread(question, stated, stand);
+      else if (due) {
+        const typed = ask ? await ask(question, stand, said.get(question)) : (question.initial?.(stand) ?? []);
+        if (typed === null) return null;
+        if (typed === back) {
+          stand = passed.pop() ?? stand;
+          continue;
+        }
+        if (JSON.stringify(said.get(question)) !== JSON.stringify(typed))
+          for (const later of questions.slice(stand.next)) if (later.initial ?? later.offered) said.delete(later);
+        said.set(question, typed);
+        passed.push(stand);
+        if (typed.length > 0) read = question.read(typed, stand);
       }
-      if (JSON.stringify(said.get(question)) !== JSON.stringify(typed))
-        for (const later of questions.slice(stand.next)) if (later.initial ?? later.offered) said.delete(later);
-      said.set(question, typed);
-      passed.push(stand);
-      if (typed.length > 0) read = question.read(typed, stand);
+      // What a flag says stands, also where its question was asked for the rest.
+      stand = after(stand, isWhole || isProblem(read) ? read : { ...read, ...stated });
+      if (question.needed && due) stand = { ...stand, missing: [...stand.missing, ...unanswered(question, stand)] };
+      stand = { ...stand, facts: tryOut(stand.answers).value };
+      if (stand.facts) told(question.shown?.(stand.facts, stand) ?? []);
     }
-    // What a flag says stands, also where its question was asked for the rest.
-    stand = after(stand, isWhole || isProblem(read) ? read : { ...read, ...stated });
-    if (question.needed && due) stand = { ...stand, missing: [...stand.missing, ...unanswered(question, stand)] };
-    stand = { ...stand, facts: tryOut(stand.answers).value };
-    if (stand.facts) told(question.shown?.(stand.facts, stand) ?? []);
-  }
-  return { answers: stand.answers, missing: [...stand.missing], faults: [...stand.faults] };
+    const { answers, missing, faults } = stand;
+    return { answers, missing: [...missing], faults: [...faults], back: () => from(passed.pop() ?? stand) };
+  };
+  // What follows from an answer follows from those before it alone.
+  const answers = pick(given, (field) => !asked.has(field));
+  return from({ next: 0, answers, facts: tryOut(answers).value, missing: [], faults: [] });
 }
 
 /** How it stands after one more question. */

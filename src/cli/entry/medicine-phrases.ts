@@ -71,6 +71,9 @@ const phrases: readonly Phrase[] = [
   phrase("splits (?:in(?:to)? )?(whole|half|halves|quarters)", ([said = ""]) => ({
     splits: said.toLowerCase().replace("half", "halves"),
   })),
+  phrase(`syringe:? (?:is )?(?:marked )?(?:every |in |at )?(?:each )?(${number}) ?ml`, ([n]) => ({
+    syringe: `${n} mL`,
+  })),
   phrase("(?:by mouth|po|orally)", () => ({ route: "mouth" })),
   phrase("(?:in(?:to)? (?:the )?)?((?:left|right) (?:ear|eye)|both (?:ears|eyes))", ([said = ""]) => ({
     route: said.toLowerCase(),

@@ -185,10 +185,17 @@ function toldOf(typed: string, moment: PlanMoment, known: Known): NonNullable<An
   return { [staffLanguage]: typed, [language]: usualReason(moment, known, language) };
 }
 
-/** "Bramble, 24.6 kg": the weight begins with the first number after a comma, and may hold one: "4,3 kg". */
+/**
+ * "Bramble, 24.6 kg": the weight begins with the first number after a comma, and may hold one: "4,3 kg". Without a comma it is
+ * the number that ends the line with its unit: "Bramble 24.6kg".
+ */
 function nameAndWeight(typed: readonly string[]): Read<Answers> {
-  const [, name = "", weight = ""] = /^(.*?\S)\s*,\s*(\d.*)$/.exec(first(typed)) ?? [];
-  if (name === "") return problem("new-name-and-weight", at, { given: first(typed) });
+  const said = first(typed);
+  const [, name = "", weight = ""] =
+    /^(.*?\S)\s*(?:(?<!\d),|,(?!\d))\s*(\d.*)$/.exec(said) ??
+    /^(.*?\S)\s+(\d+(?:[.,]\d+)? ?(?:kg|lb))s?$/i.exec(said) ??
+    [];
+  if (name === "") return problem("new-name-and-weight", at, { given: said });
   return { name, weight };
 }
 

@@ -1,6 +1,7 @@
 import { type Problem, problem } from "#problems/problem.js";
 import { type Reason, settle, subjectOf } from "#problems/settle.js";
 import { askLine } from "./ask.js";
+import { back } from "./interview.js";
 import type { Asked } from "./plan-draft.js";
 
 const at = { file: "", line: 1, column: 1, length: 1 };
@@ -22,22 +23,26 @@ export function asksOf(problems: readonly Problem[], given: readonly Reason[]): 
 
 /**
  * Asks for the reasons that are still missing, one by one; an empty line leaves one for later. faultOf: what the plan would
- * say of them. null: they have had enough.
+ * say of them. back: to the question before the first of them; null: they have had enough.
  */
 export async function askReasons<A extends Asked & { about: Problem }>(
   asks: readonly A[],
   faultOf: (asks: readonly A[]) => Problem | undefined,
   say: (found: Problem) => string,
-): Promise<readonly A[] | null> {
-  const told = [...asks];
-  for (const [i, ask] of asks.entries()) {
-    if (ask.reason !== "") continue;
-    const reason = await askLine(`${say(ask.about)} ${say(problem("new-reason", at, {}))}`, (typed) => {
+): Promise<readonly A[] | typeof back | null> {
+  let told = [...asks];
+  const open = asks.flatMap(({ reason }, i) => (reason === "" ? i : []));
+  for (let n = 0; n < open.length; ) {
+    const i = open[n] ?? 0;
+    const ask = told[i];
+    if (!ask) break;
+    const reason = await askLine(`${say(ask.about)} ${say(problem("new-reason", at, {}))}`, ask.reason, (typed) => {
       const fault = faultOf(told.with(i, { ...ask, reason: typed }));
       return fault && say(fault);
     });
-    if (reason === null) return null;
-    told[i] = { ...ask, reason };
+    if (reason === null || (reason === back && n === 0)) return reason;
+    if (reason !== back) told = told.with(i, { ...ask, reason });
+    n += reason === back ? -1 : 1;
   }
   return told;
 }

@@ -127,7 +127,7 @@ function readWhen(cursor: Cursor, { kinds, discharged }: Reading, ...instead: st
     return { span, after: null };
   }
   if (!cursor.take("after")) cursor.fail(problem("course-days-from-nothing", days.at, { given: days.text }));
-  if (cursor.takeOneOf("discharge", "surgery", "today")) return { span: days, after: null };
+  if (cursor.takeOneOf("discharge", "surgery", "today")) return { span: afterTheDay(cursor, days), after: null };
   cursor.take("the");
   const last = cursor.take("last");
   const kind = takeKind(cursor, kinds) ?? kindUnknown(cursor, kinds);
