@@ -132,3 +132,17 @@ test("the one way of many that has no day for a visit is told with that visit", 
     },
   ]);
 });
+
+describe("a course is not too open for", () => {
+  // Fourteen days for each of five visits, and up to seven flushes of the wound until it is closed.
+  test("visits of which each may be on any day of two weeks", () => {
+    const visits = ["recheck", "x-ray", "blood test", "closure", "injection"].map((name) => `${name} day 1-14`);
+    const { trips } = courseOf({ course: [...visits, "flush every 2 days until day 30"] });
+    expect(trips).toEqual({ fewest: 1, likely: 1, most: 11 });
+  });
+
+  test("wounds that may each be closed on any day of two weeks, with an x-ray after that", () => {
+    const wounds = Array.from({ length: 4 }, () => ["closure day 3-14", "x-ray 2 days after closure"]);
+    expect(courseOf({ course: wounds }).trips).toEqual({ fewest: 2, likely: 2, most: 8 });
+  });
+});

@@ -50,6 +50,13 @@ test.each([
   expect(briefs({ course: ["closure day 3-4", ...after], unavailable })).toContain(`${both} expected 03-15..03-17`);
 });
 
+// The closure is on day 4 or 5.
+test("a visit due on the day of another costs no trip of its own, whichever line is the first", () => {
+  const course = ["closure day 4-5", "x-ray 0 days after closure"];
+  for (const lines of [course, course.toReversed()])
+    expect(courseOf({ course: lines }).trips).toEqual({ fewest: 1, likely: 1, most: 1 });
+});
+
 describe("visits are told apart, though the best schedule puts them on one day,", () => {
   // The closure may be on day 4, the x-ray not before day 5. Of three, two that go together leave the third its own days.
   test.each([
