@@ -37,6 +37,18 @@ describe("visits share a trip", () => {
       "suture-removal-1 +x-ray-1 expected 03-15..03-18",
     ]);
   });
+
+  // The closure is on day 4 or 5, and so is the x-ray, or up to a day later.
+  test("where one is due on the day of the other, whichever line is the first", () => {
+    const [closure, xray] = ["closure day 4-5", "x-ray 0 days after closure"];
+    expect(briefs({ course: [closure, xray] })).toEqual(["closure-1 +x-ray-1 expected 03-06..03-07"]);
+    expect(briefs({ course: [xray, closure] })).toEqual(["x-ray-1 +closure-1 expected 03-06..03-07"]);
+    expect(courseOf({ course: [xray, closure] }).trips).toEqual({ fewest: 1, likely: 1, most: 1 });
+    expect(briefs({ course: [closure, "x-ray 0-1 days after closure"] })).toEqual([
+      "closure-1 expected 03-06..03-07",
+      "x-ray-1 expected 03-06..03-08",
+    ]);
+  });
 });
 
 // Ten to twelve days after a closure on day 3 or 4; the owner cannot come on the morning of day 16, which is March 18.
@@ -48,13 +60,6 @@ test.each([
   const after = [one, other].map((name) => `${name} 10-12 days after closure${slot(name)}`);
   const unavailable = ["2026-03-18 06:00-12:30"];
   expect(briefs({ course: ["closure day 3-4", ...after], unavailable })).toContain(`${both} expected 03-15..03-17`);
-});
-
-// The closure is on day 4 or 5.
-test("a visit due on the day of another costs no trip of its own, whichever line is the first", () => {
-  const course = ["closure day 4-5", "x-ray 0 days after closure"];
-  for (const lines of [course, course.toReversed()])
-    expect(courseOf({ course: lines }).trips).toEqual({ fewest: 1, likely: 1, most: 1 });
 });
 
 describe("visits are told apart, though the best schedule puts them on one day,", () => {
