@@ -194,6 +194,11 @@ describe("a line that cannot be understood points at its words", () => {
     expect(told).not.toContain("today");
   });
 
+  test("no more than six ways to go on are named", () => {
+    const told = run({ course: ["change every day for 3 days first"] }).problems.map(({ values }) => values);
+    expect(told).toEqual([{ expected: ["tomorrow", "day 3", "day", "days", "in", "on"] }]);
+  });
+
   test("a word at which a clause may begin is told with those words", () => {
     const told = run({ course: ["change every day for 3 days soon"] }).problems.map(({ values }) => values);
     expect(told).toMatchObject([{ given: "soon", expected: ["every", "for", "until", "first", ",", ";"] }]);
