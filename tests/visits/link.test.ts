@@ -39,6 +39,17 @@ describe("visits that wait for each other", () => {
         { code: "anchor-circle", values, line: 11 },
       ]);
   });
+
+  test("are told where they are what ends a repeating visit", () => {
+    const closure = ["closure 3 days after recheck", "recheck 3 days after closure", "change every day until closure"];
+    expect(all(...closure).map(({ code, line }) => [code, line])).toEqual([
+      ["anchor-circle", 10],
+      ["anchor-circle", 11],
+    ]);
+    expect(all("flush every day until x-ray, first 2 days after x-ray", "x-ray 3 days after the last flush")).toEqual([
+      { code: "anchor-circle", values: { given: "x-ray, flush" }, line: 11 },
+    ]);
+  });
 });
 
 test("of what may never end a repeating visit the words that name it are told", () => {
