@@ -164,10 +164,10 @@ describe("a line that cannot be understood points at its words", () => {
 
   test.each([
     ["recheck day 14-10", { from: 14, to: 10 }],
-    ["recheck 2026-03-14 to 2026-03-12", { from: 12, to: 10 }],
+    ["recheck 2026-03-14 to 2026-03-12", { from: { day: "2026-03-14" }, to: { day: "2026-03-12" } }],
     ["recheck day 4000", { given: "day 4000", least: 1, most: 366 }],
     ["change every 2 days 101 times", { given: "101 times", least: 1, most: 100 }],
-  ])("%s: the numbers are named", (line, values) => {
+  ])("%s: the numbers or dates are named", (line, values) => {
     expect(run({ course: [line] }).problems).toMatchObject([{ values }]);
   });
 

@@ -1,5 +1,6 @@
 import { differenceInCalendarDays, isValid, parseISO } from "date-fns";
 import { problem } from "#problems/problem.js";
+import { dayOf } from "../../calendar/day-numbers.js";
 import type { Cursor } from "./cursor.js";
 import type { Said, Span } from "./line.js";
 
@@ -90,7 +91,9 @@ function takeDates(cursor: Cursor, discharged: string): Span | null {
   const from = takeDate(cursor, discharged);
   if (from === null) return lead ? cursor.lost("2026-03-12") : null;
   const to = cursor.takeOneOf("-", "to", "and") ? (takeDate(cursor, discharged) ?? cursor.lost("2026-03-12")) : from;
-  if (to < from) cursor.fail(problem("course-range-backwards", cursor.said(start, null).at, { from, to }));
+  const on = (number: number) => ({ day: dayOf(discharged, number) });
+  if (to < from)
+    cursor.fail(problem("course-range-backwards", cursor.said(start, null).at, { from: on(from), to: on(to) }));
   return { from, to };
 }
 
