@@ -221,6 +221,9 @@ describe("a line that cannot be understood points at its words", () => {
   });
 });
 
+test("the last minute of an hour, and that of a day, are times like others", () =>
+  expect(seen("recheck day 3, not before 8:59, not after 23:59")).toEqual([]));
+
 describe("lines that contradict each other", () => {
   test.each([
     [["sutures out 10 days after closure"], ["anchor-unknown [closure]"]],
