@@ -88,7 +88,6 @@ export function forgetDays(
   singles: number[],
   runs: readonly RunState[],
 ): number[] {
-  if (!singles.some((day) => day > 0)) return singles;
   const asked = (index: number) =>
     onces.some(({ after }, i) => after === index && singles[i] === pending) ||
     runs.some(({ phase }, r) =>
