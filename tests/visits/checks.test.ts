@@ -22,6 +22,16 @@ describe("a gap that the clinic's days cannot keep", () => {
     ]);
   });
 
+  // After the change of day 3 one is due on day 6, on which we are closed; the x-ray, on day 5, ends them before that.
+  test("is none where what ends the visits comes first", () => {
+    const given = {
+      course: ["x-ray day 5-6", "change every 3 days until day 6 or x-ray"],
+      clinic: { closed: ["2026-03-08", "2026-03-09"] },
+    };
+    expect(all(given)).toEqual([]);
+    expect(courseOf(given).visits.map(brief)).toEqual(["bandage-change-1 expected 03-05", "x-ray-1 expected 03-07"]);
+  });
+
   test("where no day for months will do, the day it was due is named", () => {
     const course = ["change every 2 days for 6 days"];
     expect(all({ course, unavailable: ["2026-03-03 to 2027-03-03"] })).toContainEqual({
