@@ -46,6 +46,13 @@ describe("the day a visit is aimed at", () => {
     expect(aims({ course: ["recheck day 3-7", "maybe x-ray day 7-11"] })).toEqual(["recheck-1 07", "x-ray-1 09"]);
   });
 
+  // Closed on day 2, and no hour suits the recheck and the others: one trip is on day 1, the other on day 3.
+  test("where two schedules are as good, is the earlier for as many visits as may be", () => {
+    const afternoon = ["x-ray", "blood test"].map((name) => `${name} day 1-3, not before 14:00`);
+    const course = ["recheck day 1-3, not after 10:00", ...afternoon];
+    expect(aims({ course, clinic: { closed: ["2026-03-04"] } })).toEqual(["x-ray-1 03", "recheck-1 05"]);
+  });
+
   // Days 3, 6 and 9, and the recheck with the last; a second change before the booked day is on day 4.
   test("is told apart before and after an appointment", () => {
     const course = ["change every 2-3 days until day 10", "recheck day 9-11"];
