@@ -14,7 +14,7 @@ export const visitKinds = {
   "course-said-twice": stop<{ given: string }>(),
   "course-words-clash": stop<{ given: string }>(),
   "course-number-out": stop<{ given: string; least: number; most: number }>(),
-  "course-range-backwards": stop<{ from: number; to: number }>(),
+  "course-range-backwards": stop<{ from: number | { day: string }; to: number | { day: string } }>(),
   "course-day-not-after-discharge": stop<{ given: string }>(),
   "course-day-unreadable": stop<{ given: string }>(),
   "visit-when-missing": stop<{ given: string }>(),

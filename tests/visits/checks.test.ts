@@ -22,6 +22,16 @@ describe("a gap that the clinic's days cannot keep", () => {
     ]);
   });
 
+  // After the change of day 3 one is due on day 6, on which we are closed; the x-ray, on day 5, ends them before that.
+  test("is none where what ends the visits comes first", () => {
+    const given = {
+      course: ["x-ray day 5-6", "change every 3 days until day 6 or x-ray"],
+      clinic: { closed: ["2026-03-08", "2026-03-09"] },
+    };
+    expect(all(given)).toEqual([]);
+    expect(courseOf(given).visits.map(brief)).toEqual(["bandage-change-1 expected 03-05", "x-ray-1 expected 03-07"]);
+  });
+
   test("where no day for months will do, the day it was due is named", () => {
     const course = ["change every 2 days for 6 days"];
     expect(all({ course, unavailable: ["2026-03-03 to 2027-03-03"] })).toContainEqual({
@@ -150,8 +160,27 @@ describe("a visit that has no day in some ways the wound may go", () => {
     ]);
   });
 
+  // If the changes end on day 3, the recheck is on day 4, and both that count from it are due on day 14.
+  test("is told, and not the visit that it and others count from, though that would be the only one to move", () => {
+    const after = ["x-ray 10 days after recheck", "blood test 10 days after recheck"];
+    const course = [changes, "recheck 1 day after the last change", ...after];
+    const values = { day: on("03-16"), nearest: on("03-17") };
+    expect(all({ course, clinic: { closed: ["2026-03-16"] } })).toEqual([
+      { code: "closed-day", values, line: 12 },
+      { code: "closed-day", values, line: 13 },
+    ]);
+  });
+
   // No hour suits both on day 10: one moves by a day. The changes can go in more ways than that can be tried in.
   const clash = ["recheck day 10, not after 10:00", "x-ray day 10, not before 14:00"];
+
+  // Closed on days 7 to 9 and 11 to 14: day 6 is four days before, day 15 five days after.
+  test("is told with the nearer of an earlier day and a later one", () => {
+    const closed = [7, 8, 9, 11, 12, 13, 14].map((day) => `2026-03-${String(day + 2).padStart(2, "0")}`);
+    expect(all({ course: clash, clinic: { closed } })).toMatchObject([
+      { code: "day-against-others", values: { day: on("03-12"), nearest: on("03-08") } },
+    ]);
+  });
 
   test("is told though the rest of the course could go in any number of ways", () => {
     expect(all({ course: [...clash, "change every 1-7 days for 2-150 days, first tomorrow"] })).toMatchObject([

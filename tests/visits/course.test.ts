@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { brief, type Case, courseOf, noSunday, planOf, run, told } from "./help.js";
+import { brief, type Case, courseOf, everyDay, noSunday, planOf, run, told } from "./help.js";
 
 const cheek = {
   course: [
@@ -143,7 +143,10 @@ describe("closed days", () => {
       severity: "ask",
       values: { day: { day: "2026-03-08" }, after: { day: "2026-03-09" } },
     });
-    expect(courseOf(daily("7")).visits.map(({ earliest }) => earliest)).not.toContain("2026-03-08");
+    const days = ["03-03", "03-04", "03-05", "03-06", "03-07", "03-09"];
+    expect(courseOf(daily("7")).visits.map(brief)).toEqual(
+      days.map((day, i) => `bandage-change-${i + 1} expected ${day}`),
+    );
   });
 
   test("one that may fall on a closed day is noted", () => {
@@ -162,6 +165,21 @@ describe("closed days", () => {
     expect(visits.map(({ where }) => where)).toEqual([null, null, null, null, null, "Lakeside", null]);
     const [recheck] = courseOf({ course: ["recheck day 5-7"], hours: noSunday, clinic: { partner } }).visits;
     expect(recheck).toMatchObject({ earliest: "2026-03-07", ideal: "2026-03-07", latest: "2026-03-09", where: null });
+  });
+
+  // The owner cannot come on day 4, and we are closed on days 3 and 5: two days at the partner's keep every gap.
+  test("a gap is kept, be it for more days at the partner's", () => {
+    const partner = { name: "Lakeside", phone: "+13125550199", address: [], hours: everyDay };
+    const given = {
+      course: ["change every 2 days 3 times, first day 1-2"],
+      unavailable: ["2026-03-06"],
+      clinic: { partner, closed: ["2026-03-05", "2026-03-07"] },
+    };
+    expect(courseOf(given).visits.map(({ days, where }) => [...days, where])).toEqual([
+      ["2026-03-03", null],
+      ["2026-03-05", "Lakeside"],
+      ["2026-03-07", "Lakeside"],
+    ]);
   });
 
   test("windows are drawn in to open days", () => {

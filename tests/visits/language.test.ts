@@ -77,6 +77,10 @@ describe("what a clinician may write", () => {
     ["recheck 3 days after discharge", { kind: "recheck", when: 3 }],
     ["recheck 3 days after today", { kind: "recheck", when: 3 }],
     ["recheck 3 days after the closure", { kind: "recheck", when: 3, after: "closure" }],
+    ["wound-check day 3 or 4", { kind: "recheck", when: [3, 4] }],
+    ["recheck 2026-03-12 to 2026-03-14", { kind: "recheck", when: [10, 12] }],
+    ["recheck on 2026-03-12 - 2026-03-14", { kind: "recheck", when: [10, 12] }],
+    ["change every 2 days 4x", { kind: "bandage-change", every: 2, times: 4 }],
   ])("%s", (text, expected) => {
     expect(read(text)).toEqual(expected);
   });
@@ -127,6 +131,16 @@ describe("a line that cannot be understood points at its words", () => {
     [["recheck 10-14 days"], ["course-days-from-nothing [10-14 days]"]],
     [["change every day 3-5 days"], ["course-days-from-nothing [3-5 days]"]],
     [["every 2 days until day 9"], ["visit-name-missing [every]"]],
+    [["Every 2 days until day 9"], ["visit-name-missing [Every]"]],
+    [["maybe stitches off day 10"], ["visit-kind-unknown [stitches off]"]],
+    [["drainout day 3"], ["visit-kind-unknown [drainout]"]],
+    [["3 days recheck"], ["visit-kind-unknown [3]"]],
+    [["recheck today"], ["course-day-not-after-discharge [today]"]],
+    [["recheck in 3"], ["course-word-unknown [3]"]],
+    [["recheck in closure"], ["course-word-unknown [closure]"]],
+    [["recheck on Friday"], ["course-word-unknown [Friday]"]],
+    [["recheck 2026-03-14 to 2026-03-12"], ["course-range-backwards [2026-03-14 to 2026-03-12]"]],
+    [["change every zero days until day 3"], ["course-number-out [zero days]"]],
     [["change every day for 3 days day 2"], ["course-words-clash [day 2]"]],
     [["change every day for 3 days, then recheck"], ["course-word-unknown [recheck]"]],
     [["change every day every 2 days for 3 days"], ["course-said-twice [every 2 days]"]],
@@ -142,8 +156,21 @@ describe("a line that cannot be understood points at its words", () => {
     ["recheck day 3 for 5 days", "5 days"],
     ["change every 3 days", "change"],
     ["recheck day 10, day 12", "day 12"],
+    ["for 3 days", "for"],
+    ["recheck day 0", "day 0"],
+    ["recheck on 2026-02-30", "2026-02-30"],
+    ["recheck day 3, not before 8:75", "8:75"],
   ])("%s: its words are named", (line, given) => {
     expect(run({ course: [line] }).problems.map(({ values }) => values)).toEqual([{ given }]);
+  });
+
+  test.each([
+    ["recheck day 14-10", { from: 14, to: 10 }],
+    ["recheck 2026-03-14 to 2026-03-12", { from: { day: "2026-03-14" }, to: { day: "2026-03-12" } }],
+    ["recheck day 4000", { given: "day 4000", least: 1, most: 366 }],
+    ["change every 2 days 101 times", { given: "101 times", least: 1, most: 100 }],
+  ])("%s: the numbers or dates are named", (line, values) => {
+    expect(run({ course: [line] }).problems).toMatchObject([{ values }]);
   });
 
   test.each([
@@ -152,14 +179,26 @@ describe("a line that cannot be understood points at its words", () => {
     ["change every", ["day", "other day", "2-3 days", "week"]],
     ["recheck day 3 for", ["3 days", "2 weeks"]],
     ["change every day until", ["day 14", "drain out", "tomorrow"]],
-    ["change every day first", ["tomorrow", "day 3", "today"]],
+    ["change every day first", ["tomorrow", "day 3", "day", "days", "in", "on"]],
+    ["recheck day", ["a number"]],
+    ["recheck in", ["3 days", "2 weeks"]],
+    ["recheck on", ["2026-03-12"]],
+    ["recheck 2026-03-12 to", ["2026-03-12"]],
+    ["recheck day 3, not before", ["08:00", "15:30"]],
+    ["recheck day 3 for  ", ["3 days", "2 weeks"]],
   ])("%s: what would end the line is named at its end", (line, expected) => {
     const { problems } = parseLine(line, 0, place, { kinds, discharged: "2026-03-02", going: change });
     expect(problems).toMatchObject([
-      { code: "course-line-unfinished", at: { column: place.column + line.length, length: 1 } },
+      { code: "course-line-unfinished", at: { column: place.column + line.trimEnd().length, length: 1 } },
     ]);
     const told = problems.flatMap(({ values }) => ("expected" in values ? values.expected : []));
     expect(told.slice(0, expected.length)).toEqual(expected);
+    expect(told).not.toContain("today");
+  });
+
+  test("no more than six ways to go on are named", () => {
+    const told = run({ course: ["change every day for 3 days first"] }).problems.map(({ values }) => values);
+    expect(told).toEqual([{ expected: ["tomorrow", "day 3", "day", "days", "in", "on"] }]);
   });
 
   test("a word at which a clause may begin is told with those words", () => {
@@ -173,6 +212,7 @@ describe("a line that cannot be understood points at its words", () => {
     expect(near("chnage every day for 3 days")).toEqual([["change"]]);
     expect(near("change evry day for 3 days")).toEqual([["every"]]);
     expect(near("recheck dya 10")).toEqual([["day", "days"]]);
+    expect(near("recheck day 10 if-needed")).toEqual([["if needed", "as needed"]]);
   });
 
   test("every line is told of, and what follows from an unread line is not", () => {
@@ -182,6 +222,9 @@ describe("a line that cannot be understood points at its words", () => {
     ]);
   });
 });
+
+test("the last minute of an hour, and that of a day, are times like others", () =>
+  expect(seen("recheck day 3, not before 8:59, not after 23:59")).toEqual([]));
 
 describe("lines that contradict each other", () => {
   test.each([

@@ -39,6 +39,17 @@ describe("visits that wait for each other", () => {
         { code: "anchor-circle", values, line: 11 },
       ]);
   });
+
+  test("are told where they are what ends a repeating visit", () => {
+    const closure = ["closure 3 days after recheck", "recheck 3 days after closure", "change every day until closure"];
+    expect(all(...closure).map(({ code, line }) => [code, line])).toEqual([
+      ["anchor-circle", 10],
+      ["anchor-circle", 11],
+    ]);
+    expect(all("flush every day until x-ray, first 2 days after x-ray", "x-ray 3 days after the last flush")).toEqual([
+      { code: "anchor-circle", values: { given: "x-ray, flush" }, line: 11 },
+    ]);
+  });
 });
 
 test("of what may never end a repeating visit the words that name it are told", () => {
@@ -131,4 +142,18 @@ test("the one way of many that has no day for a visit is told with that visit", 
       values: { day: { day: "2026-04-02" }, nearest: { day: "2026-04-03" } },
     },
   ]);
+});
+
+describe("a course is not too open for", () => {
+  // Fourteen days for each of five visits, and up to seven flushes of the wound until it is closed.
+  test("visits of which each may be on any day of two weeks", () => {
+    const visits = ["recheck", "x-ray", "blood test", "closure", "injection"].map((name) => `${name} day 1-14`);
+    const { trips } = courseOf({ course: [...visits, "flush every 2 days until day 30"] });
+    expect(trips).toEqual({ fewest: 1, likely: 1, most: 11 });
+  });
+
+  test("wounds that may each be closed on any day of two weeks, with an x-ray after that", () => {
+    const wounds = Array.from({ length: 4 }, () => ["closure day 3-14", "x-ray 2 days after closure"]);
+    expect(courseOf({ course: wounds }).trips).toEqual({ fewest: 2, likely: 2, most: 8 });
+  });
 });

@@ -33,9 +33,24 @@ describe("the day a visit is aimed at", () => {
     expect(aims(given)).toEqual(["bandage-change-1 08", "bandage-change-2 14", "bandage-change-3 19"]);
   });
 
+  // Closed on day 3, which is the 5th: four to eight days later is the 9th to the 13th.
+  test("of a visit that counts from another is in the middle of the days after that one", () => {
+    expect(aims({ course: ["closure day 3", "recheck 4-8 days after closure"] })).toEqual([
+      "closure-1 05",
+      "recheck-1 11",
+    ]);
+  });
+
   // The recheck alone is on day 5; with an x-ray, both are on day 7.
   test("is not moved for a decision that is not likely", () => {
     expect(aims({ course: ["recheck day 3-7", "maybe x-ray day 7-11"] })).toEqual(["recheck-1 07", "x-ray-1 09"]);
+  });
+
+  // Closed on day 2, and no hour suits the recheck and the others: one trip is on day 1, the other on day 3.
+  test("where two schedules are as good, is the earlier for as many visits as may be", () => {
+    const afternoon = ["x-ray", "blood test"].map((name) => `${name} day 1-3, not before 14:00`);
+    const course = ["recheck day 1-3, not after 10:00", ...afternoon];
+    expect(aims({ course, clinic: { closed: ["2026-03-04"] } })).toEqual(["x-ray-1 03", "recheck-1 05"]);
   });
 
   // Days 3, 6 and 9, and the recheck with the last; a second change before the booked day is on day 4.

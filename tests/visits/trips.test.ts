@@ -37,6 +37,18 @@ describe("visits share a trip", () => {
       "suture-removal-1 +x-ray-1 expected 03-15..03-18",
     ]);
   });
+
+  // The closure is on day 4 or 5, and so is the x-ray, or up to a day later.
+  test("where one is due on the day of the other, whichever line is the first", () => {
+    const [closure, xray] = ["closure day 4-5", "x-ray 0 days after closure"];
+    expect(briefs({ course: [closure, xray] })).toEqual(["closure-1 +x-ray-1 expected 03-06..03-07"]);
+    expect(briefs({ course: [xray, closure] })).toEqual(["x-ray-1 +closure-1 expected 03-06..03-07"]);
+    expect(courseOf({ course: [xray, closure] }).trips).toEqual({ fewest: 1, likely: 1, most: 1 });
+    expect(briefs({ course: [closure, "x-ray 0-1 days after closure"] })).toEqual([
+      "closure-1 expected 03-06..03-07",
+      "x-ray-1 expected 03-06..03-08",
+    ]);
+  });
 });
 
 // Ten to twelve days after a closure on day 3 or 4; the owner cannot come on the morning of day 16, which is March 18.

@@ -26,7 +26,9 @@ export function link(lines: readonly Line[]): Outcome<CourseModel> {
     return [{ care: first.care, kind: first.kind.value, phases: lines.map((line) => phaseOf(among, line, keep)) }];
   });
   const model = { onces, runs };
-  if (problems.length === 0) problems.push(...circles(model), ...uncertainEnds(model));
+  if (problems.length === 0) problems.push(...circles(model));
+  // What waits in a circle waits for no decision that could be found.
+  if (problems.length === 0) problems.push(...uncertainEnds(model));
   return problems.length > 0 ? { value: null, problems } : openDecisions(model);
 }
 

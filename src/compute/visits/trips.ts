@@ -1,5 +1,5 @@
 import type { Agenda } from "./agenda.js";
-import type { CourseModel } from "./course.js";
+import type { CourseModel, Once } from "./course.js";
 import type { Row } from "./rows.js";
 import type { Step } from "./schedule/graph.js";
 import { reachesOf, together } from "./together.js";
@@ -104,10 +104,13 @@ function isFree({ onces, runs }: CourseModel, { item }: Row): boolean {
   );
 }
 
-/** Both come the same number of days after the same visit. */
+/** Both come the same number of days after the same visit, or one of them on the day of the other. */
 function waitAlike({ onces }: CourseModel, a: Row, b: Row): boolean {
   const [one, other] = [onces[a.item], onces[b.item]];
-  if (!one || !other || one.after === null || one.after !== other.after) return false;
+  if (!one || !other) return false;
+  const onDayOf = ({ after, when }: Once, { item }: Row) => after === item && when.value.to === 0;
+  if (onDayOf(one, b) || onDayOf(other, a)) return true;
+  if (one.after === null || one.after !== other.after) return false;
   return one.when.value.from === other.when.value.from && one.when.value.to === other.when.value.to;
 }
 

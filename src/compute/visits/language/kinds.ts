@@ -46,9 +46,9 @@ export function kindUnknown(cursor: Cursor, kinds: readonly VisitKind[]): never 
   const start = cursor.position();
   let end = start;
   while (cursor.peek(end - start)?.kind === "word" && !after.has(cursor.peek(end - start)?.text ?? "")) end++;
-  cursor.moveTo(Math.max(end, start + 1));
+  cursor.moveTo(end);
   const { text: given, at } = cursor.said(start, null);
   const names = kinds.flatMap(({ words }) => words);
-  if (end === start && after.has(given)) return cursor.fail(problem("visit-name-missing", at, { given }));
+  if (after.has(given.toLowerCase())) return cursor.fail(problem("visit-name-missing", at, { given }));
   return cursor.fail(problem("visit-kind-unknown", at, { given, near: nearest(given, names), known }));
 }

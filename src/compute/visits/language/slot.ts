@@ -8,7 +8,7 @@ export function takeBound(cursor: Cursor): Clock {
   if (token?.kind !== "clock") return cursor.lost("08:00", "15:30");
   const start = cursor.position();
   cursor.moveTo(start + 1);
-  if (token.text > "23:59" || token.text.slice(3) > "59")
-    cursor.fail(problem("time-unreadable", cursor.said(start, null).at, { given: token.text }));
+  const { text: given, at } = cursor.said(start, null);
+  if (token.text > "23:59" || token.text.slice(3) > "59") cursor.fail(problem("time-unreadable", at, { given }));
   return token.text;
 }

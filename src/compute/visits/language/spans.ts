@@ -1,5 +1,6 @@
 import { differenceInCalendarDays, isValid, parseISO } from "date-fns";
 import { problem } from "#problems/problem.js";
+import { dayOf } from "../../calendar/day-numbers.js";
 import type { Cursor } from "./cursor.js";
 import type { Said, Span } from "./line.js";
 
@@ -70,10 +71,17 @@ export function takeDay(cursor: Cursor, discharged: string): Said<Span> | null {
 
 function takeRelative(cursor: Cursor): Span | null {
   if (cursor.take("tomorrow")) return { from: 1, to: 1 };
-  if (cursor.take("today")) return { from: 0, to: 0 };
+  if (takeToday(cursor)) return { from: 0, to: 0 };
   if (cursor.takeOneOf("day", "days")) return takeRange(cursor) ?? cursor.lost("a number");
   if (cursor.take("in")) return takeDays(cursor)?.value ?? cursor.lost("3 days", "2 weeks");
   return null;
+}
+
+/** Understood, to say that it is no day for a visit, and so never offered as a word that could stand here. */
+function takeToday(cursor: Cursor): boolean {
+  const isToday = cursor.peek()?.text === "today";
+  if (isToday) cursor.moveTo(cursor.position() + 1);
+  return isToday;
 }
 
 /** "on 2026-03-12", "2026-03-12 to 2026-03-14", "between 2026-03-12 and 2026-03-14". */
@@ -83,7 +91,9 @@ function takeDates(cursor: Cursor, discharged: string): Span | null {
   const from = takeDate(cursor, discharged);
   if (from === null) return lead ? cursor.lost("2026-03-12") : null;
   const to = cursor.takeOneOf("-", "to", "and") ? (takeDate(cursor, discharged) ?? cursor.lost("2026-03-12")) : from;
-  if (to < from) cursor.fail(problem("course-range-backwards", cursor.said(start, null).at, { from, to }));
+  const on = (number: number) => ({ day: dayOf(discharged, number) });
+  if (to < from)
+    cursor.fail(problem("course-range-backwards", cursor.said(start, null).at, { from: on(from), to: on(to) }));
   return { from, to };
 }
 

@@ -10,8 +10,7 @@ export function keepCheapest({ layers }: DayGraph, lastBooked: number, ahead: Ma
       const priceOf = ({ price, to }: Step) => price + (ahead.get(to) ?? Number.POSITIVE_INFINITY);
       let least = node.over && depth >= lastBooked ? 0 : Number.POSITIVE_INFINITY;
       for (const step of node.steps) least = Math.min(least, priceOf(step));
-      const cheapest = (step: Step) => least < Number.POSITIVE_INFINITY && priceOf(step) === least;
-      if (!node.steps.every(cheapest)) node.steps = node.steps.filter(cheapest);
+      node.steps = node.steps.filter((step) => priceOf(step) === least);
       ahead.set(node, least);
     }
   const [start] = layers[0] ?? [];

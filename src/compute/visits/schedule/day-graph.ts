@@ -27,7 +27,7 @@ export function dayGraph(
   const layers: Node[][] = [[expand.start]];
   let left = room;
   for (let day = 1; ; day++) {
-    const open = (layers[day - 1] ?? []).filter((node) => !node.over || day <= days.lastBooked);
+    const open = (layers[day - 1] ?? []).filter(({ over }) => !over);
     const layer = expand.through(open, day, left);
     if (!layer) return null;
     if (layer.length === 0) return keepCheapest({ layers }, days.lastBooked, met.prices);

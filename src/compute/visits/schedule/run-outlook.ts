@@ -55,7 +55,7 @@ export function outlook(run: number, phases: readonly SetPhase[], now: RunState,
     const to = Math.min(due.to, end);
     const aim = middle(due);
     const next = around.phases[set.index]?.nextUsable ?? never;
-    const open = due.from <= to ? next(due.from) : Number.POSITIVE_INFINITY;
+    const open = next(due.from);
     if (open <= to) waysOn.push({ state, from: open, to, aim, stretches });
     const passed = enterPhase(phases, state.phase + 1, base);
     if (due.to > end) {

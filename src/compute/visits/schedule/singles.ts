@@ -18,10 +18,11 @@ export const dayDone = (state: number | undefined): number | null => (state !== 
 /** Indices of the single visits, each after the one it waits for. */
 export function waitingOrder(onces: readonly Once[]): number[] {
   const order = new Set<number>();
-  const add = (index: number): void => {
-    const after = onces[index]?.after ?? null;
-    if (after !== null && after < onces.length && !order.has(after)) add(after);
-    order.add(index);
+  const add = (item: number): void => {
+    const once = onces[item];
+    if (!once) return;
+    if (once.after !== null) add(once.after);
+    order.add(item);
   };
   for (const index of onces.keys()) add(index);
   return [...order];
@@ -47,7 +48,6 @@ export function singleParts(
     const loose = once.open ? 0 : slack;
     const from = Math.max(Math.min(1, once.when.value.from), once.when.value.from - loose);
     const to = once.when.value.to + loose;
-    if (once.after === null && day < (fixed.get(index) ?? from)) continue;
     parts = parts.flatMap((part) => {
       const base = baseOf(once, part.state, lastOf);
       const agreed = fixed.get(index);
@@ -64,7 +64,7 @@ export function singleParts(
         done: [...part.done, { item: index, phase: 0 }],
         stretches: part.stretches,
         off: part.off + Math.abs(day - base - middle(once.when.value)),
-        price: part.price + (loose > 0 ? movedPrice(after(base, once.when.value), day, days[index]) : 0),
+        price: part.price + movedPrice(after(base, once.when.value), day, days[index]),
       };
       return [come, ...wait];
     });
@@ -88,7 +88,6 @@ export function forgetDays(
   singles: number[],
   runs: readonly RunState[],
 ): number[] {
-  if (!singles.some((day) => day > 0)) return singles;
   const asked = (index: number) =>
     onces.some(({ after }, i) => after === index && singles[i] === pending) ||
     runs.some(({ phase }, r) =>
