@@ -22,7 +22,7 @@ export const marks: Record<string, Record<Species, Mark[]>> = {
   neck: both([80, 58], [76, 66]),
   chest: both([100, 88], [100, 92]),
   back: both([140, 57], [140, 62]),
-  rump: both([172, 59], [170, 65]),
+  rump: both([182, 60], [180, 67]),
   flank: both([150, 82], [152, 86]),
   belly: both([140, 101], [140, 109]),
   shoulder: both([92, 76], [90, 82]),
