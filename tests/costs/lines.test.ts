@@ -177,3 +177,41 @@ test("the collar the animal goes home with has the house's own name, and no othe
   const { lines } = estimate({ items: ["soft cone collar", "cone collar"], prices, collar: "soft cone" });
   expect(lines.map(({ houseName }) => houseName)).toEqual([{ of: "collar", name: "soft-cone" }, null]);
 });
+
+test("a visit and a medicine have the house's own name, and what only goes with a visit has none", () => {
+  const changes = { course: { purposes: [{ kind: "bandage-change", counts: counts(1, 1, 1) }] } };
+  const at = { per: "visit" as const, visit: "bandage-change" };
+  const carprofen = { id: "carprofen-2", name: "Carprofen", called: "carprofen", strength: null };
+  const dispense = { value: "4", unit: "tablet" };
+  const { lines } = estimate({
+    items: ["Bandage change", "sedation", "carprofen 100 mg", "carprofen"],
+    prices: [
+      { item: "Bandage change", price: price("48.00"), ...at },
+      { item: "sedation", price: price("65.00"), ...at },
+      { item: "carprofen 100 mg", price: price("2.00"), per: "unit" as const },
+      { item: "carprofen", price: price("2.00") },
+    ],
+    medicines: [{ ...carprofen, dispense }],
+    ...changes,
+  });
+  expect(lines.map(({ houseName, of }) => [houseName, of])).toEqual([
+    [{ of: "visit", name: "bandage-change" }, null],
+    [null, null],
+    [{ of: "medicine", name: "carprofen" }, "tablet"],
+    [null, null],
+  ]);
+});
+
+test("the price of one goes from the cheapest visit to the dearest, and stands where nothing is charged", () => {
+  const weekend = { when: "weekend" as const, more: { amount: "10.00" } };
+  const at = { per: "visit" as const, visit: "recheck", "by time": [weekend] };
+  const prices = [{ item: "check", price: price("20.00"), ...at }];
+  const unitOf = (days: string[]) => {
+    const visits = days.map((day, i) => visit(`recheck-${i}`, "recheck", day));
+    const purposes = [{ kind: "recheck", counts: counts(days.length, days.length, days.length) }];
+    return estimate({ items: ["check"], prices, course: { visits, purposes } }).lines[0]?.unit;
+  };
+  expect(unitOf(["2026-03-10", "2026-03-14"])).toEqual({ low: 2000, likely: 2000, high: 3000 });
+  expect(unitOf(["2026-03-14", "2026-03-17"])).toEqual({ low: 2000, likely: 3000, high: 3000 });
+  expect(unitOf([])).toEqual({ low: 2000, likely: 2000, high: 2000 });
+});

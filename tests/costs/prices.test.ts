@@ -69,6 +69,7 @@ describe("a price by time", () => {
   test.each([
     ["in hours", "2026-03-03T09:30", 4800],
     ["at the minute it opens", "2026-03-03T08:00", 4800],
+    ["before it opens", "2026-03-03T07:59", 7200],
     ["at the minute it closes", "2026-03-03T18:00", 7200],
     ["at night", "2026-03-03T23:10", 7200],
     ["on Saturday in hours", "2026-03-07T09:30", 5400],
@@ -86,6 +87,12 @@ describe("a price by time", () => {
   test("not booked: from the cheapest of its open days to the dearest, likely the ideal day", () => {
     expect(at(["2026-03-05", "2026-03-06", "2026-03-09"])).toEqual(span(4800, 4800, 5400));
     expect(at(["2026-03-07", "2026-03-07", "2026-03-08"])).toEqual(span(5400));
+  });
+
+  test("not booked, on days of which some are closed, or all", () => {
+    const closed = { closed: ["2026-03-07"] };
+    expect(at(["2026-03-06", "2026-03-06", "2026-03-08"], closed)).toEqual(span(4800));
+    expect(at(["2026-03-07", "2026-03-07", "2026-03-08"], closed)).toEqual(span(5400));
   });
 
   test("a closed holiday of the clinic is after hours", () => {

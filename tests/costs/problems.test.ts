@@ -104,6 +104,22 @@ describe("problems of an estimate, each at its place", () => {
     for (const item of ["m", "m 100 mg", "m 100.0mg tablets", "m 30 of them"]) expect(by(item)).toEqual([]);
   });
 
+  test("a price by the unit of a medicine by its name, its strength in whatever words, or none", () => {
+    const by = (item: string, medicine: { name: string; strength: { value: string; unit: string } | null }) =>
+      told({
+        items: [item],
+        prices: [{ ...one, item, per: "unit" as const }],
+        medicines: [{ id: "m-2", dispense: { value: "7", unit: "tablet" }, ...medicine }],
+      });
+    const of = (value: string, unit: string) => ({ name: "m", strength: { value, unit } });
+    expect(by("m", of("100", "mg"))).toEqual([]);
+    expect(by("m 100 mg", { name: "m", strength: null })).toEqual([]);
+    expect(by("m 5 mg plus 20 mg", { name: "m 5 mg plus", strength: { value: "20", unit: "mg" } })).toEqual([]);
+    for (const unit of ["µg", "mcg"]) expect(by(`m 50 ${unit}`, of("50", "mcg"))).toEqual([]);
+    for (const unit of ["IU", "unit", "units"]) expect(by(`m 100 ${unit}/mL`, of("100", "IU/mL"))).toEqual([]);
+    expect(by("m 50 mcg", of("50", "mg"))).toHaveLength(1);
+  });
+
   test("the same item twice is asked about; firm and maybe are two things", () => {
     expect(told({ items: ["one", "ONE"], prices: [one] })).toEqual(['item-twice estimate/items/1+0: {"item":"one"}']);
     expect(told({ items: ["one", "one if needed"], prices: [one] })).toEqual([]);

@@ -133,6 +133,61 @@ describe("the parts of a whole estimate", () => {
   });
 });
 
+test("the days before are what was charged, and the range of what is not known yet", () => {
+  const { before, whole, total } = estimate({
+    items: ["one"],
+    prices: [{ item: "one", price: price("1.00") }],
+    before: [
+      { day: "2026-02-27", charged: "310.00" },
+      { day: "2026-02-28", charged: "40.00" },
+      { day: "2026-03-01", expected: price("10.00", "20.00", "12.00") },
+      { day: "2026-03-02", expected: price("5.00") },
+    ],
+  });
+  expect(before).toEqual({
+    charged: 35000,
+    open: span(1500, 1700, 2500),
+    days: ["2026-03-01", "2026-03-02"],
+    total: span(36500, 36700, 37500),
+  });
+  expect([total, whole]).toEqual([span(100), span(36600, 36800, 37600)]);
+});
+
+test("what is charged once if needed is no visit's own: it may as well come at another", () => {
+  const at = { visit: "recheck" };
+  const { visits } = estimate({
+    items: ["check", "sedation if needed", "swab if needed"],
+    prices: [
+      { item: "check", price: price("20.00"), per: "visit" as const, ...at },
+      { item: "sedation", price: price("50.00"), ...at },
+      { item: "swab", price: price("3.00"), per: "visit" as const, ...at },
+    ],
+    course: {
+      visits: ["2026-03-10", "2026-03-12"].map((day, i) => visit(`recheck-${i + 1}`, "recheck", day)),
+      purposes: [{ kind: "recheck", counts: counts(2, 2, 2) }],
+    },
+  });
+  expect(visits.map(({ amount, own }) => [amount, own])).toEqual([
+    [span(2000, 2000, 7300), span(2000, 2000, 2300)],
+    [span(2000, 2000, 2300), span(2000, 2000, 2300)],
+  ]);
+});
+
+test("what a package holds if needed takes nothing off what is charged for sure", () => {
+  const { lines } = estimate({
+    items: ["pack", "one"],
+    prices: [
+      { item: "pack", price: price("9.00"), includes: ["one if needed"] },
+      { item: "one", price: price("1.00") },
+    ],
+  });
+  expect(lines.map(({ item, when, included, total }) => [item, when, included, total.high])).toEqual([
+    ["pack", null, 0, 900],
+    ["one", null, 0, 100],
+    ["one", "needed", 1, 0],
+  ]);
+});
+
 describe("discounts", () => {
   const two = {
     items: ["one", "two"],
