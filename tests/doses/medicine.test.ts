@@ -5,6 +5,10 @@ import { only, q, told, type Written } from "./help.js";
 const tablets: Written = { name: "x", tablet: q("5 mg"), give: q("1 tablet"), "last given": "08:00" };
 const carprofen: Written = { ...tablets, name: "carprofen", tablet: q("100 mg"), every: "24 h" };
 
+test("it begins with its first dose at home and ends with its last", () => {
+  expect(only(tablets)).toMatchObject({ first: "2026-03-02T20:00", last: "2026-03-09T08:00" });
+});
+
 describe("what it is", () => {
   test("is its row of the table, by the name that is one medicine's alone", () => {
     expect(only(carprofen)).toMatchObject({

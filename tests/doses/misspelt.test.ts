@@ -45,6 +45,16 @@ test.each([
   ...["omeprazole", "furosemide", "pimobendan", "phenobarbital", "artificial tears", "probiotic paste", "x"],
 ])("%s is a name of its own", (name) => expect(near(name)).toEqual([]));
 
+test.each([
+  ["predniolone", ["prednisolone", "prednisone"]],
+  ["amicillin", ["ampicillin", "amoxicillin"]],
+  ["amxicilina", ["amoxicilina", "ampicilina"]],
+  ["meloxicm carprofin", ["carprofen", "meloxicam"]],
+  ["carprofin meloxicm gabapentn tramadl prednisolon", ["carprofen", "gabapentin", "meloxicam"]],
+])("%s: the nearest first, those as near by the alphabet, three at most", (name, names) =>
+  expect(near(name)).toEqual(names),
+);
+
 describe("in a plan", () => {
   const written: Written = { name: "carprofin", tablet: q("100 mg"), dose: q("4.4 mg/kg"), every: "24 h" };
   const told = (medicine: Written, setting = {}) =>
@@ -56,6 +66,12 @@ describe("in a plan", () => {
     expect(told(written)).toEqual([["medicine-misspelt", "ask", { medicine: "carprofin", near: ["carprofen"] }]]);
     expect(told({ ...written, name: "carprofen" })).toEqual([]);
     expect(told({ ...written, name: "moonflower" })).toEqual([["medicine-unknown", "note", { given: "moonflower" }]]);
+  });
+
+  test("beside it, a name the table does not know is told all the same", () => {
+    const { problems } = doses([written, { ...written, name: "moonflower" }]);
+    const told = problems.flatMap(({ code, values }) => (code === "medicine-unknown" ? values : []));
+    expect(told).toEqual([{ given: "moonflower" }]);
   });
 
   test("a reason for it, by its name, lets it through", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { codes, doses, only, q, type Setting, type Written } from "./help.js";
+import { codes, doses, only, q, type Setting, told, type Written } from "./help.js";
 
 const cat: Setting = { species: "cat", weight: q("4.2 kg") };
 const clav: Written = {
@@ -405,5 +405,33 @@ describe("allergies", () => {
     expect(
       codes([{ name: "moonflower", tablet: q("1 mg"), give: q("1 tablet") }], { allergies: ["Moonflower"] }),
     ).toContain("allergy-known");
+  });
+});
+
+describe("what is told at a medicine", () => {
+  const written = (name: string, more: Partial<Written> = {}): Written => ({
+    ...{ name, tablet: q("100 mg"), give: q("1 tablet"), every: "24 h" },
+    ...more,
+  });
+  const source = expect.stringMatching(/./);
+
+  test("names it, with the allergy, the animal, or what it may hold", () => {
+    expect(told("allergy-known", written("amoxicillin"), { allergies: ["penicillins"] })).toEqual([
+      { at: "0/name", medicine: "amoxicillin", allergy: "penicillins" },
+    ]);
+    expect(told("never-for-species", written("Paracetamol"), { species: "cat" })).toEqual([
+      { at: "0/name", medicine: "Paracetamol", context: "cat", source },
+    ]);
+    const liquid = { tablet: undefined, liquid: q("50 mg/mL"), give: q("1 mL") };
+    expect(told("may-hold-poison", written("gabapentin", liquid))).toEqual([
+      { at: "0/name", medicine: "gabapentin", context: "xylitol", source },
+    ]);
+    expect(told("may-hold-poison", written("gabapentin", liquid), { species: "cat" })).toEqual([]);
+  });
+
+  test("names its days and the most that are usual, at its days", () => {
+    expect(told("days-very-many", written("moonflower", { for: q("31 days") }))).toEqual([
+      { at: "0/for", medicine: "moonflower", days: 31, most: 30 },
+    ]);
   });
 });
