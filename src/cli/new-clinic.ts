@@ -4,11 +4,11 @@ import type { NewClinicOptions } from "./options.js";
 
 const manual = `
 Asks a dozen short questions and writes the profile that every plan uses: name, phones,
-whom to ring at night, hours. Prices, collars in stock and holidays stand in it as
-comments, yours to fill in. Beside it goes clinic.schema.json, for your editor.
-The country says the money, the time zone if it has one alone, and how phones are
-dialled. Esc goes back a question. Where there is no terminal, flags say it all. No
-file is ever written over.
+whom to ring at night, hours. Prices and collars in stock stand in it as comments,
+yours to fill in. Beside it goes clinic.schema.json, for your editor.
+The country says the money, the paper, the public holidays where they are known, the
+time zone if it has one alone, and how phones are dialled. Esc goes back a question.
+Where there is no terminal, flags say it all. No file is ever written over.
 
 Examples:
   hearthsheet new clinic
