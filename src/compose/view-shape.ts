@@ -294,7 +294,14 @@ export const viewShapes = {
   Purpose: {
     kind: "string",
     number: "number",
+    where: "BodySite",
     from: "Place",
+  },
+  BodySite: {
+    site: "string",
+    side: {
+      "=": ["left", "right"],
+    },
   },
   Certainty: {
     "=": ["booked", "expected", "possible"],

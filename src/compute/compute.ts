@@ -25,7 +25,7 @@ import { computeVisits } from "./visits/visits.js";
  */
 export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null): Outcome<Facts> {
   const care = computeCare(plan, tables.care);
-  const course = computeVisits(plan, tables.visits, tables.care.topics);
+  const course = computeVisits(plan, tables.visits, tables.care.topics, care.value?.care);
   const doses = computeDoses(plan, tables.medicines);
   const collar = course.value && computeCollar(plan, course.value, tables.care);
   const costs = course.value && doses.value && computeCosts(plan, course.value, doses.value.medicines, tables.cash);

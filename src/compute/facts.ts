@@ -84,8 +84,14 @@ export type Care = {
 
 // ---- visits -------------------------------------------------------------------------------------------------------
 
-/** What one visit is for. kind is a row of shared/visits ("bandage-change"); number: the how-manieth of its kind. */
-export type Purpose = { kind: string; number: number; from: Place };
+/**
+ * What one visit is for. kind is a row of shared/visits ("bandage-change"); number: the how-manieth of its kind. where: the place
+ * on the body, told only where the animal is cared for at more than one.
+ */
+export type Purpose = { kind: string; number: number; where: BodySite | null; from: Place };
+
+/** A place on the body: a row of shared/sites ("cheek") and the side of it, if it has two. */
+export type BodySite = { site: string; side: "left" | "right" | null };
 
 /** booked: day and time agreed. expected: will happen within the window. possible: the wound, or a decision, will tell. */
 export type Certainty = "booked" | "expected" | "possible";

@@ -6,8 +6,11 @@ const instant = (local: string): Date => new Date(`${local.length === 10 ? `${lo
 const weekdayInstant = (number: number): Date => instant(`2024-01-${String(number).padStart(2, "0")}`);
 const onDay = (clock: string): Date => instant(`2000-01-01T${clock}`);
 
-/** Days ("2026-03-03"), times ("09:30") and both ("2026-03-03T09:30") in the words of CLDR. */
-export function datesOf(tag: string) {
+/**
+ * Days ("2026-03-03"), times ("09:30") and both ("2026-03-03T09:30") in the words of CLDR. first: how a date says the first of
+ * a month, where the language counts it ("1er"); CLDR writes a plain 1.
+ */
+export function datesOf(tag: string, first = (day: string) => day) {
   const style = (options: Intl.DateTimeFormatOptions) =>
     new Intl.DateTimeFormat(tag, { calendar: "gregory", timeZone: "UTC", ...options });
   const weekdayAndDay = style({ weekday: "long", month: "long", day: "numeric" });
@@ -20,7 +23,11 @@ export function datesOf(tag: string) {
   const monthAndYear = style({ month: "long", year: "numeric" });
   const hourMinute = style({ hour: "numeric", minute: "2-digit" });
   const weekdayStyles = { long: style({ weekday: "long" }), short: style({ weekday: "short" }) };
-  const written = (format: Intl.DateTimeFormat, at: Date) => unbroken(format.formatToParts(at));
+  const written = (format: Intl.DateTimeFormat, at: Date) => {
+    const parts = format.formatToParts(at);
+    if (at.getUTCDate() !== 1) return unbroken(parts);
+    return unbroken(parts.map((part) => (part.type === "day" ? { ...part, value: first(part.value) } : part)));
+  };
 
   return {
     /** "Tuesday, March 3" */

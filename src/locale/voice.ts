@@ -79,7 +79,7 @@ function voiceOf(
     /** Words that are no message of the language's, named where a trace is kept. */
     mark,
     say,
-    ...datesOf(region),
+    ...datesOf(region, (day) => fill(message("language:first-of-month"), () => day)),
     ...numbers,
     ...amountsOf(numbers, say),
     phone: phonesOf(country),

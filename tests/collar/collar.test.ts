@@ -10,7 +10,7 @@ const visit = (kind: string, earliest: string, certainty: Certainty = "expected"
   const from = { file: "plan.yaml", line: 1, column: 1, length: 1 };
   return {
     id: `${kind}-${earliest}`,
-    purposes: [{ kind, number: 1, from }],
+    purposes: [{ kind, number: 1, where: null, from }],
     certainty,
     earliest,
     ideal: earliest,

@@ -155,7 +155,7 @@ const daysFrom = (first: string, last: string): string[] =>
   Array.from({ length: Number(last.slice(8)) - Number(first.slice(8)) + 1 }, (_, i) =>
     day(first.slice(0, 7), Number(first.slice(8)) + i),
   ).filter((one) => !closedDays.includes(one));
-const purpose = (kind: string, number: number): Purpose => ({ kind, number, from: at(14) });
+const purpose = (kind: string, number: number): Purpose => ({ kind, number, where: null, from: at(14) });
 const visit = (
   id: string,
   kind: string,

@@ -1,6 +1,9 @@
+import { fr, ptBR } from "date-fns/locale";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { datesOf } from "#locale/dates.js";
 import { plainSpaces } from "#locale/spaces.js";
+import { speak } from "#locale/voice.js";
+import { locales as shipped } from "../compose/shipped.js";
 
 afterEach(() => vi.unstubAllEnvs());
 
@@ -101,4 +104,20 @@ it("a day of the week in a narrow column is the short name, in Arabic the long o
   expect(week("de-DE")).toEqual(["Mo", "Do", "So"]);
   expect(week("ar-US")).toEqual(["اثنين", "خميس", "أحد"]);
   expect(datesOf("ar-US").weekday(4, "short")).toBe("الخميس");
+});
+
+// Portuguese: Manual de Redação da Presidência da República, "1º de junho" (from memory). French and Portuguese: date-fns.
+it.each([
+  ["fr-FR", "mardi 1er décembre", "1er déc.", fr],
+  ["pt-BR", "terça-feira, 1º de dezembro", "1º de dez.", ptBR],
+])("%s counts the first of a month and no other day", (tag, long, short, reference) => {
+  const voice = speak(shipped, tag);
+  const plain = (words: string) => words.replaceAll("\u00a0", " ");
+  expect(plain(voice.day("2026-12-01"))).toBe(long);
+  expect(plain(voice.shortDate("2026-12-01"))).toBe(short);
+  expect(long.split(" ")).toContain(reference.localize.ordinalNumber(1, { unit: "date" }));
+  expect(plain(voice.dateTime("2026-12-01T01:01"))).toContain(short.split(" ")[0]);
+  expect(plain(voice.day("2026-12-11"))).toContain("11 ");
+  expect(voice.dayNumber("2026-12-01")).toBe("1");
+  expect(voice.month("2026-12")).not.toContain("1");
 });

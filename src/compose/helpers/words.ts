@@ -1,7 +1,7 @@
-import type { DayPart, FirstTrip, Statement, Told, Visit } from "#compute/facts.js";
+import type { BodySite, DayPart, FirstTrip, Statement, Told, Visit } from "#compute/facts.js";
 import { Fragment } from "../holes.js";
 import { lineOf } from "../inlines.js";
-import { sayOn } from "../page.js";
+import { type Page, sayOn } from "../page.js";
 import { toldOn } from "../told.js";
 import type { Helper } from "./helper.js";
 
@@ -32,19 +32,30 @@ const toldList: Helper = (page, [given], _hash, owner) =>
     page.voice.list((given as Told[]).map((one) => page.holes.inline(...toldOn(page, one, owner)).markdown)),
   );
 
-/** {{purposes visit}}: what a visit is for, "Bandage change and recheck". */
+/** {{purposes visit}}: what a visit is for, "bandage change and recheck", "bandage change (left cheek)". */
 const purposes: Helper = (page, [given]) => purposesOf(page, given as Visit);
 
-export const purposesOf = (page: Parameters<Helper>[0], visit: Visit): Fragment => {
+export const purposesOf = (page: Page, visit: Visit): Fragment => {
+  const { list } = page.voice;
   // A visit that is the recheck of two wounds is one recheck.
   const kinds = [...new Set(visit.purposes.map(({ kind }) => kind))];
-  return new Fragment(page.voice.list(kinds.map((kind) => sayOn(page, `visits:${kind}.name`).markdown)));
+  const names = kinds.map((kind) => {
+    const what = sayOn(page, `visits:${kind}.name`);
+    const wheres = visit.purposes.flatMap((one) => (one.kind === kind && one.where ? siteOn(page, one.where) : []));
+    if (wheres.length === 0) return what.markdown;
+    return sayOn(page, "handout:calendar.what-where", { what, where: new Fragment(list([...new Set(wheres)])) })
+      .markdown;
+  });
+  return new Fragment(list(names));
 };
+
+const siteOn = (page: Page, { site, side }: BodySite): string =>
+  sayOn(page, `sites:${site}`, { context: side }).markdown;
 
 /** {{either trip.kinds}}: what a visit may be for, "bandage change or recheck". */
 const either: Helper = (page, [given]) => eitherOf(page, given as FirstTrip["kinds"]);
 
-export const eitherOf = (page: Parameters<Helper>[0], kinds: FirstTrip["kinds"]): Fragment =>
+export const eitherOf = (page: Page, kinds: FirstTrip["kinds"]): Fragment =>
   new Fragment(
     page.voice.list(
       kinds.map(({ kind }) => sayOn(page, `visits:${kind}.name`).markdown),

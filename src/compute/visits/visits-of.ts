@@ -1,7 +1,7 @@
 import type { Plan } from "#plan/plan.js";
 import type { VisitKind } from "#tables/visits.js";
 import { visitMinutes } from "../calendar/opening.js";
-import type { Certainty, Purpose, Visit } from "../facts.js";
+import type { BodySite, Certainty, Purpose, Visit } from "../facts.js";
 import type { Agenda } from "./agenda.js";
 import type { Booking } from "./booked.js";
 import type { CourseModel } from "./course.js";
@@ -17,6 +17,7 @@ export function visitsOf(
   agenda: Agenda,
   trips: readonly Trip[],
   bookings: ReadonlyMap<number, Booking>,
+  wheres: readonly (BodySite | null)[],
 ): Visit[] {
   // Visits that took place have the first numbers: one that is still to come keeps its own from paper to paper. What repeats in
   // several cares is done for all of them on one visit.
@@ -31,7 +32,7 @@ export function visitsOf(
     const key = `${row.care}:${row.kind}`;
     const number = (numbers.get(key) ?? 0) + 1;
     numbers.set(key, number);
-    return { kind: row.kind, number, from: placeOfRow(model, row) };
+    return { kind: row.kind, number, where: wheres[row.care] ?? null, from: placeOfRow(model, row) };
   };
   const usual = visitMinutes(plan);
   return trips.flatMap((trip): Visit[] => {

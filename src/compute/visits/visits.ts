@@ -4,7 +4,7 @@ import { type Outcome, problem, stops } from "#problems/problem.js";
 import type { VisitKind } from "#tables/visits.js";
 import { checkClinicians } from "../calendar/clinician.js";
 import { checkHolidayPlace } from "../calendar/holidays.js";
-import type { Course } from "../facts.js";
+import type { Care, Course } from "../facts.js";
 import { type Agenda, agendaOf } from "./agenda.js";
 import { blockedVisits } from "./blocked.js";
 import { type Booked, book, type Solver } from "./book.js";
@@ -25,13 +25,20 @@ import { nothingAgreed, type Solved, solve } from "./solve.js";
 import { tripsOf } from "./trips.js";
 import { type OftenCourse, type UsualDays, usualDays } from "./usual.js";
 import { visitsOf } from "./visits-of.js";
+import { wheresOf } from "./wheres.js";
 
 /**
- * The visits that follow from a plan's course lines, its appointments and the clinic's calendar. topics: what is usual for them.
+ * The visits that follow from a plan's course lines, its appointments and the clinic's calendar. topics: what is usual for them;
+ * care: what the animal is cared for, in the order of the plan.
  * Every day is kept within its window and gap and falls on a day somebody can be seen; earliest and latest hold for every
  * way the wound and the decisions may go.
  */
-export function computeVisits(plan: Plan, kinds: VisitKind[], topics: readonly OftenCourse[] = []): Outcome<Course> {
+export function computeVisits(
+  plan: Plan,
+  kinds: VisitKind[],
+  topics: readonly OftenCourse[] = [],
+  care: readonly Care[] = [],
+): Outcome<Course> {
   const profile = [...checkHolidayPlace(plan), ...checkClinicians(plan, kinds)];
   if (stops(profile)) return { value: null, problems: profile };
   const agenda = agendaOf(plan, kinds);
@@ -54,7 +61,7 @@ export function computeVisits(plan: Plan, kinds: VisitKind[], topics: readonly O
   problems.push(...checkBooked(plan, model.value, agenda, trips, bookings));
   const ends = endOf(solved, agenda);
   const course = {
-    visits: visitsOf(plan, model.value, kinds, agenda, trips, bookings),
+    visits: visitsOf(plan, model.value, kinds, agenda, trips, bookings, wheresOf(care)),
     ...countsOf(model.value, solved),
     ends,
     first: firstTripOf(model.value, solved, agenda),
