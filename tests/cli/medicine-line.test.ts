@@ -47,6 +47,8 @@ describe("a medicine as it is prescribed", () => {
         first: "08:00",
       },
     ],
+    ["carprofen first tonight at 8pm", { name: "carprofen", first: "tonight 20:00" }],
+    ["carprofen last given yesterday evening at 21:15", { name: "carprofen", "last given": "yesterday 21:15" }],
     ["carprofen x 5/7, splits in half", { name: "carprofen", splits: "halves", for: "5 days" }],
     ["carprofen 75 mg tab BID 7 days", { name: "carprofen", tablet: "75 mg", every: "BID", for: "7 days" }],
     ["carprofen for 2/52 sid", { name: "carprofen", every: "sid", for: "2 weeks" }],
@@ -62,7 +64,18 @@ describe("a medicine as it is prescribed", () => {
     return { name: "prednisolone", tablet: "5 mg", give, every };
   }
 
+  it("counts the day of a dose from the discharge", () => {
+    const said = (line: string) => medicineLine(line, "2026-02-28 16:30").fields;
+    expect(said("carprofen, first tonight 8pm")["first"]).toBe("2026-02-28 20:00");
+    expect(said("carprofen first dose tomorrow morning at 7:30")["first"]).toBe("2026-03-01 07:30");
+    expect(said("carprofen first 8am Tomorrow")["first"]).toBe("2026-03-01 08:00");
+    expect(said("carprofen last given yesterday 8 pm, first 8am")).toEqual({
+      ...{ name: "carprofen", "last given": "2026-02-27 20:00", first: "08:00" },
+    });
+  });
+
   it.each([
+    ["a day said twice", "carprofen first tonight 8pm tomorrow", "8pm tomorrow"],
     ["how much goes home is no order", "carprofen 100 mg tablet 14 tablets", "14 tablets"],
     ["no tablet is cut in three", "pred 5 mg tab 2/3 tablet daily", "2/3"],
     ["a second dose", "carprofen 4.4 mg/kg 2.2 mg/kg", "2.2 mg/kg"],

@@ -1,4 +1,5 @@
-import { phraseAt } from "./medicine-phrases.js";
+import { addDays, formatISO, parseISO } from "date-fns";
+import { daysSaid, phraseAt } from "./medicine-phrases.js";
 import { type Found, inOrder, type Said, saidFields, wordsUntil } from "./said-fields.js";
 
 const forms = ["tablet", "capsule", "liquid", "drops", "ointment", "spray", "patch", "insulin"];
@@ -27,12 +28,25 @@ export const medicineFields = [
 
 /**
  * "carprofen 100 mg tablet, 4.4 mg/kg q24h for 4 days with food", or with its fields named, "carprofen, tablet 100 mg, dose 4.4
- * mg/kg, every 24 h, for 4 days".
+ * mg/kg, every 24 h, for 4 days". discharged: "2026-03-02 16:30"; without it "tomorrow 20:00" stays as it was said.
  */
-export function medicineLine(line: string): Said {
+export function medicineLine(line: string, discharged = ""): Said {
   const fields = medicineFields.slice(1);
   const said = saidFields(line, fields, (rest, before) => (before["name"] ? phraseAt(rest) : nameAt(rest, fields)));
-  return { ...said, fields: inOrder(said.fields, medicineFields) };
+  const timed = ["last given", "first"].flatMap((field) => {
+    const time = said.fields[field];
+    return time === undefined ? [] : [[field, dated(time, discharged.slice(0, 10))]];
+  });
+  return { ...said, fields: inOrder({ ...said.fields, ...Object.fromEntries(timed) }, medicineFields) };
+}
+
+/** "tomorrow 20:00" as a day and a time, counted from the day given. */
+function dated(time: string, day: string): string {
+  const [said = "", clock] = time.split(" ");
+  const after = daysSaid[said];
+  return after === undefined || day === ""
+    ? time
+    : `${formatISO(addDays(parseISO(day), after), { representation: "date" })} ${clock}`;
 }
 
 /** The name goes on to the first word that begins something else: a phrase, a number, or a field with its number. */

@@ -30,11 +30,21 @@ const inFull = (word = "") => whole[word.toLowerCase()] ?? word.toLowerCase();
 const lasting = (n = "", unit: "day" | "week") => `${n} ${n === "1" ? unit : `${unit}s`}`;
 const perWeight = (unit = "", of = "") => `${inFull(unit)}/${of.toLowerCase()}`;
 
-/** Words before a time of day that shows itself as one: by its minutes, or by its half of the day. */
+/** The days a medicine is said to be given on, as days after the discharge. */
+export const daysSaid: Record<string, number> = { yesterday: -1, today: 0, tonight: 0, tomorrow: 1 };
+
+const dayWord = `(${Object.keys(daysSaid).join("|")})(?: morning| evening| night)?`;
+const clock = "(\\d{1,2}(?:[:.]\\d\\d| ?[ap]\\.?m)(?: ?[ap]\\.?m)?\\.?)";
+
+/**
+ * Words before a time of day that shows itself as one, by its minutes or by its half of the day; its day may stand beside it:
+ * "first tomorrow at 8 pm" is "tomorrow 20:00".
+ */
 const atTime = (words: string, field: string): Phrase =>
-  phrase(`${words}:? (\\d{1,2}(?:[:.]\\d\\d| ?[ap]\\.?m)(?: ?[ap]\\.?m)?\\.?)`, ([said = ""]) => {
+  phrase(`${words}:? (?:${dayWord}(?: at)? )?${clock}(?: ${dayWord})?`, ([before, said = "", after]) => {
     const time = clockOf(said);
-    return time === null ? {} : { [field]: time };
+    if (time === null || (before && after)) return {};
+    return { [field]: [before ?? after, time].join(" ").trim().toLowerCase() };
   });
 
 /**

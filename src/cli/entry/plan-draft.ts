@@ -39,8 +39,8 @@ function careOf({ topic = "", site, bandage, course = [] }: Answers): Yaml {
   return { ...filled({ topic, site, bandage }), ...(course.length > 0 ? { course } : {}) };
 }
 
-function medicinesOf({ medicines = [] }: Answers, remark: Remark): Entry[] {
-  const said = medicines.map(medicineLine);
+function medicinesOf({ medicines = [], discharged }: Answers, remark: Remark): Entry[] {
+  const said = medicines.map((line) => medicineLine(line, discharged));
   const [whole, left] = [said.filter(isOrdered), said.filter((one) => !isOrdered(one))];
   const [head = "", ...lines] = textOf("medicines", left.map(leftToFill));
   return [

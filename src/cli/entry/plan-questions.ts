@@ -127,7 +127,9 @@ export function planQuestions(known: Known): PlanQuestion[] {
       shown: (followed, { answers: { medicines = [] } }) =>
         medicinesShown(
           followed,
-          medicines.map(medicineLine).flatMap((said) => (isOrdered(said) ? [] : (said.fields["name"] ?? []))),
+          medicines
+            .map((line) => medicineLine(line))
+            .flatMap((said) => (isOrdered(said) ? [] : (said.fields["name"] ?? []))),
         ),
     },
     {
