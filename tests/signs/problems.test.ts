@@ -58,6 +58,15 @@ describe("care that cannot be understood is told where it stands", () => {
   it("reads names however they are spaced", () => {
     expect(told(["topic: Bite wound, site: Cheek left"])).toEqual([]);
     expect(told(['topic: bite_wound, site: "tail base"'])).toEqual([]);
+    const whereOf = (site: string) => {
+      const [care] = computeCare(planWith([`topic: bite-wound, site: "${site}"`]), tables).value?.care ?? [];
+      return [care?.side, care?.site];
+    };
+    expect(whereOf("rump, left side")).toEqual(["left", "rump"]);
+    expect(whereOf("right side of the rump")).toEqual(["right", "rump"]);
+    expect(whereOf("R side of neck")).toEqual(["right", "neck"]);
+    // The side of an animal is its flank.
+    expect(whereOf("left side")).toEqual(["left", "flank"]);
   });
 });
 

@@ -8,7 +8,7 @@ import { named } from "./named.js";
 export type BodyPlace = { site: Site; side: "left" | "right" | null };
 
 /**
- * Reads "left cheek", "cheek, right", "R ear" or "tail base".
+ * Reads "left cheek", "cheek, right", "R ear", "left side of the rump" or "tail base".
  * Problems: "side-twice", "site-unknown", "side-missing", "side-not-for-site".
  */
 export function readSite(text: string, sites: readonly Site[], at: Place): Outcome<BodyPlace> {
@@ -17,7 +17,7 @@ export function readSite(text: string, sites: readonly Site[], at: Place): Outco
   const side = sideOf(sidesSaid[0]?.[0]);
 
   const name = text.replace(sides, " ").replaceAll(",", " ").trim();
-  const site = named(name, sites);
+  const site = named(name, sites) ?? named(name.replace(sideWords, ""), sites);
   if (!site) {
     const known = sites.map(({ id }) => id.replaceAll("-", " "));
     const written = [...known, ...sites.flatMap(({ aliases }) => aliases.map((alias) => alias.replaceAll("-", " ")))];
@@ -34,6 +34,9 @@ export function readSite(text: string, sites: readonly Site[], at: Place): Outco
 }
 
 const sides = /(?<!\p{L})(?:left|right|l|r)(?!\p{L})\.?/giu;
+
+/** What stands beside left or right, and is no place: "rump, left side", "right side of the rump". "Side" alone is the flank. */
+const sideWords = /^side of (?:the )?|\s+side$/iu;
 
 const sideOf = (word = ""): BodyPlace["side"] => {
   if (word === "") return null;
