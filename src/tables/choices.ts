@@ -20,7 +20,7 @@ export type Choices = {
   topics: TopicChoice[];
   bandages: string[];
   collars: string[];
-  until: { event: string; visits: string[] }[];
+  until: { event: string; visits: string[]; tooEarlyBefore: boolean }[];
   visits: { id: string; words: string[] }[];
 };
 
@@ -33,7 +33,7 @@ export const choicesOf = ({ care, visits }: Tables): Choices => ({
   })),
   bandages: care.bandages.map(({ id }) => id),
   collars: Object.keys(care.collars.kinds),
-  until: care.collars.until.map(({ event, visits }) => ({ event, visits })),
+  until: care.collars.until.map(({ event, visits, tooEarlyBefore }) => ({ event, visits, tooEarlyBefore })),
   visits: visits.map(({ id, words }) => ({ id, words })),
 });
 

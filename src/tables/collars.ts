@@ -15,8 +15,15 @@ const kind = z.strictObject({
   source,
 });
 
-/** What a collar may wait for, and the visits after which that has happened. */
-const until = z.strictObject({ event: z.string(), id: slug, visits: z.array(slug).min(1), source });
+const until = z.strictObject({
+  /** What a collar may wait for, and the visits after which that has happened. */
+  event: z.string(),
+  id: slug,
+  visits: z.array(slug).min(1),
+  /** Whether a collar that comes off before the last of them comes off too early, whatever it waits for. */
+  tooEarlyBefore: z.boolean(),
+  source,
+});
 
 const range = z.strictObject({ from: amount, to: amount });
 const measures = z.strictObject({ neck: range, length: range, source });

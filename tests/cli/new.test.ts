@@ -52,6 +52,19 @@ describe("from flags", () => {
     expect(plan.reason).toBe("Wound closed with stitches.");
   });
 
+  it("takes the collar off at a recheck where nothing else of the course ends it", () => {
+    const untilOf = (topic: string[], ...course: string[]) => {
+      const flags = ["--topic", ...topic, "--language", "en", ...course.flatMap((line) => ["--course", line])];
+      rmSync(join(folder, "rex.yaml"), { force: true });
+      run("new", "rex.yaml", ...rex, ...day, ...flags, "--collar", "44 cm, 21 cm");
+      return parse(read("rex.yaml")).collar.until;
+    };
+    const wounds = ["bite-wound", "--site", "left thigh"];
+    expect(untilOf(wounds, "recheck day 3-5")).toBe("recheck");
+    const bandaged = ["open-wound-clinic-bandage", "--site", "left cheek", "--bandage", "tie-over"];
+    expect(untilOf(bandaged, "change every day for 3 days, first tomorrow", "recheck day 14")).toBe("bandage off");
+  });
+
   it("leaves a medicine without a dose to the clinician, and makes none up", () => {
     const { err } = run(
       "new",

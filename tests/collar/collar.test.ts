@@ -195,6 +195,13 @@ describe("until when", () => {
     expect(until("sutures out", courseOf(visit("suture-removal", "2026-03-14")))).toEqual([]);
   });
 
+  it("may wait for what is said at a recheck, and is not too early before one", () => {
+    const rechecks = courseOf(visit("recheck", "2026-03-12"));
+    expect(until("recheck", rechecks)).toEqual([]);
+    expect(until("2026-03-05", rechecks)).toEqual([]);
+    expect(until("recheck")).toEqual(["collar-until-never"]);
+  });
+
   it("does not wait for a visit that may never come", () => {
     expect(until("2026-03-13", courseOf(visit("bandage-change", "2026-03-20", "possible")))).toEqual([]);
   });

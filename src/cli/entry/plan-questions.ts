@@ -213,7 +213,8 @@ function readCollar(typed: string, { facts }: PlanMoment, often: string | null, 
   const { fields, unknown } = collarLine(typed, choices.collars);
   if (unknown !== null) return problem("new-answer-unreadable", at, { given: unknown, known: collarFields });
   if (fields["until"] !== undefined) return { collar: typed };
-  const until = (facts && usualUntil(facts.facts, choices)) ?? often;
+  const ends = (firm: boolean) => facts && usualUntil(facts.facts, choices, firm);
+  const until = ends(true) ?? often ?? ends(false);
   if (until === null) return problem("new-collar-until", at, { known: choices.until.map(({ event }) => event) });
   return { collar: `${typed}, until ${until}` };
 }

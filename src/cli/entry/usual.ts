@@ -1,10 +1,14 @@
 import type { Choices, Facts, Plan } from "#index.js";
 
-/** The event a collar waits for, of the visits this course has; null where it has none that ends a collar. */
-export function usualUntil({ course }: Facts, { until }: Choices): string | null {
+/**
+ * The event a collar waits for, of the visits this course has; null where it has none that ends a collar. firm: only such as
+ * it must not come off before.
+ */
+export function usualUntil({ course }: Facts, { until }: Choices, firm: boolean): string | null {
   const kinds = course.purposes.map(({ kind }) => kind);
+  const some = until.filter(({ tooEarlyBefore }) => tooEarlyBefore === firm);
   // Sutures and drains first: a bandage comes off before them.
-  const later = [...until].sort((a, b) => kinds.findLastIndex(within(b)) - kinds.findLastIndex(within(a)));
+  const later = some.sort((a, b) => kinds.findLastIndex(within(b)) - kinds.findLastIndex(within(a)));
   return later.find(({ visits }) => visits.some((kind) => kinds.includes(kind)))?.event ?? null;
 }
 

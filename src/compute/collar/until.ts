@@ -27,8 +27,8 @@ export function readUntil(plan: Plan, asked: Asked, course: Course, rules: Colla
     const values = { given: { day: given }, discharged: { day: discharged } };
     return { value: null, problems: [problem("collar-until-past", at, values)] };
   }
-  const early = rules.until.flatMap((one): Problem[] => {
-    const needed = lastDay(course, one.visits);
+  const early = rules.until.flatMap(({ tooEarlyBefore, visits }): Problem[] => {
+    const needed = tooEarlyBefore && lastDay(course, visits);
     return needed && given < needed
       ? [problem("collar-off-early", at, { until: { day: given }, needed: { day: needed } })]
       : [];
