@@ -51,7 +51,7 @@ export const reviseCommand = (done: (code: ExitCode) => void): Command => {
     .option("--left <medicine=amount>", "what is in the house; repeatable", several)
     .option("--stop <medicine>", "stop it today; repeatable", several)
     .option("--medicine <line>", "one that begins or changes today, as new takes it; repeatable", several)
-    .option("--collar-until <when>", "bandage off, a day, or off")
+    .option("--collar-until <when>", "bandage off, recheck, a day, or off")
     .option("--weight <weight>", "24.6 kg")
     .option("--charged <money>", "what the visit came to, taxes in; without it, that is not yet known")
     .option("--charged-on <day=money>", "what a day before came to; repeatable", several)

@@ -62,7 +62,7 @@ export const planWords: Record<string, FieldWords> = {
   household: { says: "When this owner gives medicines, if not when most do" },
   collar: { says: "The collar: the tool picks its size from the clinic's stock" },
   "collar/type": { says: "The kind of collar" },
-  "collar/until": { like: ["bandage off", "sutures out", "2026-03-15"] },
+  "collar/until": { like: ["bandage off", "sutures out", "recheck", "2026-03-15"] },
   estimate: { says: "What it is likely to cost" },
   "estimate/before": { like: [[]] },
   "estimate/discounts": { says: "What comes off", like: [[{ off: "10 %" }]] },

@@ -168,7 +168,7 @@ const collar = z.strictObject({
   neck: length,
   muzzle: length.optional(),
   length: length.describe("From the collar line to the tip of the nose"),
-  until: words.describe("bandage off, sutures out, or a day"),
+  until: words.describe("bandage off, sutures out, drain out, recheck, or a day"),
 });
 
 /** What comes off one item of the estimate, or off all of it. */

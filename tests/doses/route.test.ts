@@ -1,6 +1,6 @@
 /** Which eye or ear a medicine is for; and what is not made for the mouth. */
 import { describe, expect, test } from "vitest";
-import { codes, doses, only, q, type Written } from "./help.js";
+import { codes, doses, only, q, told, type Written } from "./help.js";
 
 const drops: Written = { name: "x", drops: "0.3 %", route: "left eye", give: q("1 drop") };
 
@@ -20,6 +20,15 @@ describe("an eye or an ear", () => {
         values: { medicine: "x", context: route },
       }),
     );
+  });
+
+  test("both are told where the route is written", () => {
+    expect(told("eye-or-ear-not-said", { ...drops, route: "eye" })).toEqual([
+      { at: "0/route", medicine: "x", context: "eye" },
+    ]);
+    expect(told("route-doubtful", { name: "x", patch: "25 mcg/h", give: q("1 patch") } as Written)).toEqual([
+      { at: "0/route", medicine: "x", context: "patch" },
+    ]);
   });
 
   test("rules for the ear hold for either", () => {
