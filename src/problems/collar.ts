@@ -13,7 +13,8 @@ export const collarKinds = {
   "collar-on-wound": note<{ site: string }>(),
   "collar-until-unknown": stop<{ given: string; known: readonly string[] }>(),
   "collar-until-past": stop<{ given: { day: string }; discharged: { day: string } }>(),
-  "collar-until-never": ask<{ event: string; visits: readonly string[] }>(),
+  /** ends: what this course has that ends a collar. */
+  "collar-until-never": ask<{ event: string; visits: readonly string[]; ends: readonly string[] }>(),
   "collar-off-early": ask<{ until: { day: string }; needed: { day: string } }>(),
   "collar-advised": note<{ topic: string }>(),
 };

@@ -202,6 +202,13 @@ describe("until when", () => {
     expect(until("recheck")).toEqual(["collar-until-never"]);
   });
 
+  it("names what the course has instead of an end that never comes", () => {
+    const closed = courseOf(visit("suture-removal", "2026-03-14"), visit("recheck", "2026-03-10"));
+    const never = (course: Course) => first("neck: 41 cm, length: 20 cm, until: bandage off", { course })?.values;
+    expect(never(closed)).toMatchObject({ event: "bandage off", ends: ["sutures out", "recheck"] });
+    expect(never(courseOf())).toMatchObject({ ends: [] });
+  });
+
   it("does not wait for a visit that may never come", () => {
     expect(until("2026-03-13", courseOf(visit("bandage-change", "2026-03-20", "possible")))).toEqual([]);
   });

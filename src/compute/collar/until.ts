@@ -13,8 +13,10 @@ export function readUntil(plan: Plan, asked: Asked, course: Course, rules: Colla
 
   const event = rules.until.find((one) => one.event === given);
   if (event) {
-    const comes = course.visits.some((visit) => visit.purposes.some(({ kind }) => event.visits.includes(kind)));
-    const never = comes ? [] : [problem("collar-until-never", at, { event: event.event, visits: event.visits })];
+    const kinds = course.visits.flatMap(({ purposes }) => purposes.map(({ kind }) => kind));
+    const ends = rules.until.filter(({ visits }) => visits.some((kind) => kinds.includes(kind)));
+    const values = { event: event.event, visits: event.visits, ends: ends.map(({ event }) => event) };
+    const never = ends.includes(event) ? [] : [problem("collar-until-never", at, values)];
     return { value: { event: event.id, day: null }, problems: never };
   }
 
