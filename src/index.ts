@@ -174,7 +174,7 @@ export function compute(plan: Plan, house: House, earlier: readonly Plan[] = [])
 
 /** The next revision's changes to a plan's text, from a visit that took place. facts: those of the plan as it stands. */
 export const revise = (plan: Plan, facts: Facts, entry: VisitEntry, house: House): Outcome<Edit[]> =>
-  revisePlan(plan, facts, entry, house.tables.visits);
+  revisePlan(plan, facts, entry, house.tables.visits, house.tables.care.topics);
 
 /**
  * The facts put into words: a document tree in one language. document: the handout, its short form, or its estimate alone;

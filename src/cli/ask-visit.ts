@@ -11,8 +11,8 @@ import { leftOf, medicineOf } from "./visit-flags.js";
 
 /** What was entered so far, as the fields of a visit's file. */
 export type Entered = Record<string, unknown>;
-/** What an answer is held against. medicines: those of the plan; tryOut: all that entering this would bring to light. */
-export type Known = { medicines: readonly string[]; tryOut: (entered: Entered) => Problem[] };
+/** What an answer is held against. medicines: those of the plan; collar: whether it has one; tryOut: all that entering this would bring to light. */
+export type Known = { medicines: readonly string[]; collar: boolean; tryOut: (entered: Entered) => Problem[] };
 /** Where questions are asked and answered. */
 export type Screen = { input: Readable; output: Writable };
 
@@ -35,7 +35,10 @@ const commas = (typed: string): string[] =>
     .map((word) => word.trim())
     .filter(Boolean);
 
-const questionsOf = (medicines: readonly string[]): Question[] => [
+/** A closed wound is told of otherwise, and other visits follow. */
+const isClosed = ({ decided }: Entered) => decided === "close";
+
+const questionsOf = ({ medicines, collar }: Known): Question[] => [
   { field: "at" },
   { field: "visit", read: commas },
   { field: "discharge", seen: true, options: ["none", "little", "moderate", "much"] },
@@ -45,6 +48,9 @@ const questionsOf = (medicines: readonly string[]): Question[] => [
   { field: "pain", seen: true, options: ["none", "mild", "moderate", "severe"] },
   { field: "did", read: commas },
   { field: "decided", options: ["continue", "stretch", "close", "drain out", "stop"] },
+  { field: "reason", when: isClosed },
+  { field: "course", read: listed, when: isClosed },
+  { field: "collar until", when: (entered) => collar && isClosed(entered) },
   { field: "every", when: ({ decided }) => decided === "stretch" },
   { field: "weight" },
   { field: "left", read: (typed) => leftOf(commas(typed)), when: () => medicines.length > 0 },
@@ -59,9 +65,9 @@ const at = { file: "", line: 1, column: 1, length: 1 };
 const standIns: Entered = { visit: ["recheck"], decided: "continue" };
 
 /** Asks what was seen, done and decided, and lets no answer pass that would stop the plan; null where it is broken off. */
-export async function askVisit(desk: Desk, { medicines, tryOut }: Known, screen: Screen): Promise<Entered | null> {
+export async function askVisit(desk: Desk, known: Known, screen: Screen): Promise<Entered | null> {
   let entered: Entered = {};
-  for (const question of questionsOf(medicines)) {
+  for (const question of questionsOf(known)) {
     if (question.when?.(entered) === false) continue;
     const withAnswer = (answer: string | string[]): Entered => {
       const value = typeof answer === "string" && question.read ? question.read(answer) : answer;
@@ -74,7 +80,7 @@ export async function askVisit(desk: Desk, { medicines, tryOut }: Known, screen:
     const answer = await askOne(desk, question, screen, (typed) => {
       // Whether the visit has a price is asked for last.
       const early = (found: Problem) => found.code === "revise-charge-unknown" && question.field !== "charged";
-      const found = tryOut({ ...standIns, ...withAnswer(typed) }).filter((one) => !early(one));
+      const found = known.tryOut({ ...standIns, ...withAnswer(typed) }).filter((one) => !early(one));
       const stop = found.find(({ severity }) => severity === "stop");
       return stop && say(desk, stop);
     });
@@ -92,7 +98,7 @@ export async function askReasons(
 ): Promise<Reason[] | null> {
   const reasons: Reason[] = [];
   for (const { found, for: subject } of asks) {
-    const message = `${say(desk, found)}\n${say(desk, problem("revise-ask", at, { context: "reason" }))}`;
+    const message = `${say(desk, found)}\n${say(desk, problem("revise-ask", at, { context: "why" }))}`;
     const reason = await text({ message, ...screen });
     if (isCancel(reason) || !reason?.trim()) return null;
     reasons.push({ problem: found.code, ...(subject === null ? {} : { for: subject }), reason: reason.trim() });

@@ -53,6 +53,7 @@ export type ReviseFlags = Partial<
     | "smell"
     | "bandage"
     | "pain"
+    | "reason"
     | "decided"
     | "every"
     | "collarUntil"

@@ -62,7 +62,8 @@ async function enteredBy(desk: Desk, inForce: InForce, { from, ...options }: Rev
   if (asked) {
     const medicines = inForce.plan.medicines.map(({ name }) => name);
     const tryOut = (fields: Record<string, unknown>) => trial({ source: null, fields }, []).problems;
-    const fields = await askVisit(desk, { medicines, tryOut }, screen);
+    const collar = inForce.plan.collar !== undefined;
+    const fields = await askVisit(desk, { medicines, collar, tryOut }, screen);
     if (!fields) return null;
     const asks = settle(tryOut(fields), options.allow).open.filter(({ severity }) => severity === "ask");
     const told = asks.map((found) => ({ found, for: subjectOf(found, asks) }));

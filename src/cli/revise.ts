@@ -12,11 +12,15 @@ flags, or from both; a flag goes before the file. On a terminal with neither, it
 and for a reason where something does not fit. Reasons stay in the new plan, under allow.
 
 Fields of the file: at, visit, seen: {discharge, tissue, smell, bandage, pain}, did,
-decided, every, course, booked, left, stop, medicines, collar until, weight, charged,
-charged on, paid. Decided is one of:
+reason, decided, every, course, booked, left, stop, medicines, collar until, weight,
+charged, charged on, paid. Decided is one of:
   continue    as the course says     stretch    go on to the longer gap, or --every
   close       the wound was closed   drain out  the drain came out
   stop        no more visits, but those that were fixed
+
+After a closure the plan tells of a closed wound in place of an open one, and of no
+bandage. Say with it what follows: --course "sutures out day 10-14", --collar-until
+"sutures out", and with --reason what the owner now reads of what was done.
 
 What a visit came to is only what you say. Without it the paper tells what is charged
 so far, and that the rest is not; say it later with --charged-on 2026-03-02=401.06.
@@ -44,6 +48,7 @@ export const reviseCommand = (done: (code: ExitCode) => void): Command => {
     .option("--bandage <state>", "dry, damp, soaked, slipped, chewed or off")
     .option("--pain <pain>", "none, mild, moderate or severe")
     .option("--did <words>", "what was done; repeatable", several)
+    .option("--reason <words>", "what the paper says was found and done, in place of what it said")
     .option("--decided <what>", "continue, stretch, close, drain out or stop")
     .option("--every <days>", "with stretch: the new gap, 2-3")
     .option("--course <line>", "the course from today on; repeatable", several)

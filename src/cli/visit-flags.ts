@@ -5,9 +5,9 @@ import type { ReviseFlags } from "./options.js";
 export function visitOf(flags: ReviseFlags): Record<string, unknown> {
   const { discharge, tissue, smell, bandage, pain, left, medicine, chargedOn, collarUntil } = flags;
   const seen = given({ discharge, tissue, smell, bandage, pain });
-  const { at, visit, did, decided, every, course, booked, stop, weight, charged, paid } = flags;
+  const { at, visit, did, reason, decided, every, course, booked, stop, weight, charged, paid } = flags;
   return given({
-    ...{ at, visit, did, decided, every, course, booked, stop, weight, charged, paid },
+    ...{ at, visit, did, reason, decided, every, course, booked, stop, weight, charged, paid },
     seen: Object.keys(seen).length > 0 ? seen : undefined,
     left: left && leftOf(left),
     medicines: medicine?.map(medicineOf),

@@ -22,6 +22,7 @@ const dated = ["changed", "next", "medicines", "calendar", "letter"];
 
 /** Cautions that are sentences of ours, by the start of their key. */
 const cautions = [
+  "changes:care",
   "handout:ring.unsure",
   "handout:go-now.lead",
   "handout:next.not-booked",

@@ -518,6 +518,7 @@ export const viewShapes = {
       added: ["Visit"],
       cancelled: ["Visit"],
     },
+    care: ["Care"],
     medicines: {
       started: ["Medicine"],
       stopped: ["Medicine"],

@@ -1,12 +1,13 @@
 import type { Plan } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import type { VisitKind } from "#tables/visits.js";
-import type { Changes, Estimate, Facts, LocalTime, Medicine, Visit } from "./facts.js";
+import type { Care, Changes, Estimate, Facts, LocalTime, Medicine, Visit } from "./facts.js";
 import { doneCounts } from "./visits/done.js";
 
 /** What this paper says otherwise than the one before it; what took place as it was told is no change. */
 export function changesOf(before: Facts, now: Facts, plan: Plan, kinds: readonly VisitKind[]): Changes {
   const visits = visitChanges(before, now, plan, kinds);
+  const care = now.care.filter((one) => !before.care.some((old) => isSameCare(one, old)));
   const medicines = medicineChanges(before, now);
   const collar = until(before) === until(now) || !now.collar ? null : now.collar.until;
   const cost = costChange(before.estimate, now.estimate);
@@ -14,10 +15,11 @@ export function changesOf(before: Facts, now: Facts, plan: Plan, kinds: readonly
   return {
     since: before.discharged.slice(0, 10),
     visits: visits.told,
+    care,
     medicines,
     collar,
     cost,
-    any: told || collar !== null || cost !== null,
+    any: told || care.length > 0 || collar !== null || cost !== null,
     gone: visits.gone,
     from: placeOf(plan.places, "revises"),
   };
@@ -47,6 +49,9 @@ function visitChanges(before: Facts, now: Facts, { done }: Plan, kinds: readonly
     gone: missing,
   };
 }
+
+const isSameCare = (one: Care, other: Care): boolean =>
+  one.topic === other.topic && one.site === other.site && one.side === other.side && one.bandage === other.bandage;
 
 /** A visit that had only days now has a time, on one of them. */
 const isBookedWithin = ({ visit: { at }, before }: { visit: Visit; before: Visit }): boolean =>

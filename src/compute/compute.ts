@@ -15,6 +15,7 @@ import type { Facts, Patient } from "./facts.js";
 import { homeLog } from "./home-log.js";
 import { nextThings } from "./next.js";
 import { openingHours } from "./opening-hours.js";
+import { overtaken } from "./overtaken.js";
 import { computeCare } from "./signs/care.js";
 import { toldIn } from "./told.js";
 import { computeVisits } from "./visits/visits.js";
@@ -29,7 +30,10 @@ export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null
   const doses = computeDoses(plan, tables.medicines);
   const collar = course.value && computeCollar(plan, course.value, tables.care);
   const costs = course.value && doses.value && computeCosts(plan, course.value, doses.value.medicines, tables.cash);
-  const problems = [care, course, doses, collar, costs].flatMap((part) => part?.problems ?? []);
+  const problems = [
+    ...[care, course, doses, collar, costs].flatMap((part) => part?.problems ?? []),
+    ...overtaken(plan, care.value?.care ?? [], tables),
+  ];
   if (
     !care.value ||
     !course.value ||

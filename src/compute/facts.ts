@@ -349,6 +349,8 @@ export type Changes = {
   since: Day;
   /** booked: a time within the days that were told before. */
   visits: { booked: Visit[]; moved: { visit: Visit; before: Visit }[]; added: Visit[]; cancelled: Visit[] };
+  /** What the animal is cared for now and was not before: another topic, place or bandage. */
+  care: Care[];
   medicines: { started: Medicine[]; stopped: Medicine[]; changed: Medicine[] };
   collar: Collar["until"] | null;
   /** Of the whole case, from its first day. */

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Outcome } from "#problems/problem.js";
 import { checkShape } from "./check-shape.js";
 import { price } from "./scalars/number.js";
-import { words } from "./scalars/text.js";
+import { told, words } from "./scalars/text.js";
 import { day, localTime } from "./scalars/time.js";
 import { type Source, textOf } from "./text-of.js";
 import { visitDone } from "./visit-schema.js";
@@ -11,6 +11,7 @@ import { readYaml } from "./yaml.js";
 /** What is entered after a visit: the visit itself, and what changes in the plan because of it. */
 export const visitEntry = z.strictObject({
   ...visitDone.shape,
+  reason: told.optional().describe("What the paper says from now on was found and done, in place of the plan's reason"),
   every: words.optional().describe("With decided: stretch, the new gap: 2-3 days"),
   course: z
     .array(words)

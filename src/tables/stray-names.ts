@@ -27,6 +27,9 @@ export function strayNames(tables: CareTables): { file: string; detail: string }
     ...additions.flatMap(({ id, when: { animal = [], animalNot = [] } }) =>
       missing("shared/additions.json", id, [...animal, ...animalNot], animalIds),
     ),
+    ...topics.flatMap(({ id, onceClosed = [] }) =>
+      missing(`shared/topics/${id}.json`, id, [onceClosed].flat(), new Set(topics.map(({ id }) => id))),
+    ),
     ...topics.flatMap(({ id, doubtful }) => missing(`shared/topics/${id}.json`, id, doubtful, animalIds)),
     ...stronger.flatMap(({ id, said, needless }) => missing("shared/stronger.json", id, [said, ...needless], known)),
     ...conflicts.flatMap(({ id, one, other }) => missing("shared/conflicts.json", id, [...one, ...other], known)),

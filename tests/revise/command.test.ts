@@ -151,6 +151,32 @@ describe("on a terminal", () => {
     expect(run("check", next, "--json", ...today).err).not.toContain('"severity":"stop"');
   });
 
+  it("asks after a closure what follows, and what the paper is to say", () => {
+    const closing = readFileSync(join(folder, plan), "utf8")
+      .replace(/^booked:\n( +- .*\n)+/m, "")
+      .replace("maybe closure day 7-14", "maybe closure day 1-14");
+    writeFileSync(join(folder, plan), closing);
+    const closed: Step[] = [
+      ["When was the visit", typed("2026-03-03 09:30")],
+      ["What was it for", typed("closure")],
+      ...["Discharge", "Color of", "Smell", "Bandage", "Pain", "What was done"].map((asked): Step => [asked, [enter]]),
+      ["What was decided", [down, down, enter]],
+      ["why we saw the patient", typed("The wound is closed.")],
+      ["visits that follow", typed("sutures out day 10-14; recheck day 3")],
+      ["Until when the collar", typed("sutures out")],
+      ...["Weight", "Counted at home", "Medicines to stop", "begin or change"].map((asked): Step => [asked, [enter]]),
+      ["Charged for", typed("290.00")],
+      ["Paid today", [enter]],
+    ];
+    const { code, shown } = drive(closed, ["revise", plan, ...today], { cwd: folder, columns: 80 });
+    expect(code, shown).toBe(0);
+    const { care, collar, reason } = read(next);
+    expect(care).toEqual([
+      { topic: "delayed-closure", site: "left cheek", course: ["sutures out day 10-14", "recheck day 3"] },
+    ]);
+    expect([collar.until, reason]).toEqual(["sutures out", "The wound is closed."]);
+  });
+
   it("is broken off without a trace", () => {
     const broken: Step[] = [...steps.slice(0, 1), ["Correct at", ["\u0003"]]];
     const { code, shown } = drive(broken, ["revise", plan, ...today], { cwd: folder, columns: 60 });

@@ -65,6 +65,7 @@ const changes: Record<string, { entered: Entered; told: string[] }> = {
 
 const toldBy = ({ changes }: Facts): string[] => [
   ...Object.entries(changes?.visits ?? {}).flatMap(([kind, list]) => list.map(() => `${kind} visit`)),
+  ...(changes?.care.map(({ topic }) => `care ${topic}`) ?? []),
   ...Object.entries(changes?.medicines ?? {}).flatMap(([kind, list]) => list.map(({ id }) => `${kind} ${id}`)),
   ...(changes?.collar ? ["collar"] : []),
   ...(changes?.cost ? ["cost"] : []),

@@ -1,4 +1,4 @@
-import type { Dose, Medicine, Stretch } from "#compute/facts.js";
+import type { Dose, Medicine, Span, Stretch } from "#compute/facts.js";
 import type { Inline, When } from "#handout/handout.js";
 import { placeText } from "#problems/place.js";
 import { Fragment } from "../holes.js";
@@ -79,6 +79,13 @@ const hours: Helper = (page, [given]) => {
 const money: Helper = (page, [given], _hash, owner) =>
   page.holes.inline(moneyOn(page, Number(given), page.origins.text(owner)));
 
+/** {{span cost.after}}: "$64.00 to $142.00", or the one amount if they are the same. */
+const span: Helper = (page, [given], _hash, owner) => {
+  const { low, high } = given as Span;
+  const [least, most] = [low, high].map((minor) => page.holes.inline(moneyOn(page, minor, page.origins.text(owner))));
+  return low === high && least ? least : sayOn(page, "changes:span", { low: least, high: most });
+};
+
 /** {{phone contact.phone}} */
 const phone: Helper = (page, [given], _hash, owner) => {
   const e164 = asText(given);
@@ -110,6 +117,7 @@ export const valueHelpers = {
   amount,
   hours,
   money,
+  span,
   phone,
   email,
   lines,

@@ -64,15 +64,19 @@ function lapsedIn(lines: readonly Line[], { elapsed, ago }: Turn): Now["lapsed"]
 function cameOf(lines: readonly Line[], turn: Turn, elsewhere: readonly Line[]): Set<Line> {
   const onces = (among: readonly Line[], kind: string) =>
     among.filter((line): line is OnceLine => !line.repeats && line.kind.value.id === kind);
-  const isDue = (line: OnceLine) => dueFrom(line, turn) <= 0;
   return new Set(
     [...new Set(turn.was)].flatMap((kind) => {
       const inOrder = onces(lines, kind).toSorted((a, b) => dueFrom(a, turn) - dueFrom(b, turn));
-      const early = !onces(elsewhere, kind).some(isDue);
-      return inOrder.filter((line) => early || isDue(line)).slice(0, turn.was.filter((one) => one === kind).length);
+      const early = !onces(elsewhere, kind).some((line) => isDue(line, turn));
+      return inOrder
+        .filter((line) => early || isDue(line, turn))
+        .slice(0, turn.was.filter((one) => one === kind).length);
     }),
   );
 }
+
+/** Whether a single line's first day has come. */
+export const isDue = (line: Line, turn: Turn): boolean => !line.repeats && dueFrom(line, turn) <= 0;
 
 /** The first day a single line is due, counted from now; past all days where it waits for another visit. */
 function dueFrom({ when }: OnceLine, { elapsed, ago }: Turn): number {

@@ -24,6 +24,7 @@ export function doesNotFit(
     ...skipped.map((one) => problem("revise-booked-skipped", at, { day: { day: one.slice(0, 10) } })),
     ...missed.map((visit) => problem("revise-visit-missed", at, { visit })),
     ...(entry.decided === "close" && !was.includes("closure") ? [problem("revise-not-closed", at, {})] : []),
+    ...(entry.decided !== "close" && was.includes("closure") ? [problem("revise-closed-open", at, {})] : []),
     ...(entry.decided === "drain out" && !was.includes("drain-removal") ? [problem("revise-drain-in", at, {})] : []),
     ...dischargeRises(plan, entry).map((amount) => problem("revise-discharge-rises", at, { amount })),
     ...weightChanged(plan, entry).map((percent) =>
