@@ -23,6 +23,7 @@ export const reviseKinds = {
   "revise-closed-no-visit": ask<Nothing>(),
   "wound-told-open": ask<{ topic: string; closed: string; day: OneDay }>(),
   "bandage-told-on": ask<{ day: OneDay }>(),
+  "care-told-on": ask<{ topic: string; visit: string; day: OneDay }>(),
   "revise-drain-in": ask<Nothing>(),
   "revise-discharge-rises": ask<{ amount: string }>(),
   "revise-weight-changed": ask<{ percent: string; share: number; medicines: readonly string[] }>(),

@@ -19,6 +19,8 @@ export const topicSchema = says.extend({
   course: z.enum(["needed", "may"]),
   /** The course it often has, in the words of a plan's course: for a clinician to start from, never put in by itself. */
   usualCourse: z.array(z.string().min(1)).default([]),
+  /** The kind of visit that ends what it is about (row of shared/visits.json): a drain comes out. */
+  overAfter: slug.optional(),
   /** The topic that takes its place once the wound is closed. */
   onceClosed: slug.optional(),
   collar: z.enum(["needed", "may"]),

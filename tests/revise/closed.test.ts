@@ -147,6 +147,32 @@ describe("of two wounds", () => {
   });
 });
 
+describe("what came out is told of no more", () => {
+  const drain = `{ topic: surgical-drain, site: left front paw, course: ["drain out day 3", "recheck day 9"] }`;
+  const out = { at: "2026-03-05 09:30", visit: ["drain out"], decided: "drain out", charged: "20.00" };
+
+  it("is asked about, until there is other care in its place", () => {
+    const next = revised(read(dogWith(drain)), out).next();
+    expect(next.told).toContain("care-told-on");
+    expect(read(next.text.replace("surgical-drain", "sutured-wound")).told).not.toContain("care-told-on");
+  });
+
+  it("is no matter of other visits, nor of another wound's bandage", () => {
+    const bandaged = `{ topic: bite-wound, site: left front paw, bandage: soft padded, course: ["recheck day 9"] }`;
+    const splint = `{ topic: splint-or-cast, site: right hind leg, course: ["splint off day 3"] }`;
+    const next = revised(read(dogWith(splint, bandaged)), {
+      ...out,
+      visit: ["splint off"],
+      decided: "continue",
+    }).next();
+    expect(next.plan.care[1]?.bandage).toBe("soft padded");
+    expect(next.told).toContain("care-told-on");
+    expect(next.told).not.toContain("bandage-told-on");
+    const seen = { ...out, visit: ["recheck"], decided: "continue" };
+    expect(revised(read(dogWith(drain.replace("day 3", "day 5"))), seen).next().told).not.toContain("care-told-on");
+  });
+});
+
 describe("a bandage that came off for good", () => {
   const off = { at: "2026-03-05 09:30", visit: ["bandage off"], decided: "continue", charged: "20.00" };
   const bite = (bandage: string) =>
