@@ -10,6 +10,28 @@ const lacks = (plan: Partial<Plan>, country: string) =>
     problem.code === "label-lacks" ? [`${problem.values.context}: ${problem.values.medicines.join(", ")}`] : [],
   );
 
+test("what is lacking is told where it would be written", () => {
+  const paths = new Proxy<Plan["places"]>(
+    {},
+    { get: (_, path) => ({ file: String(path), line: 1, column: 1, length: 1 }) },
+  );
+  const [first, second] = dog.medicines;
+  if (!first || !second) throw new Error("the example has two medicines");
+  const told = (plan: Partial<Plan>, country: string) =>
+    computeDoses({ ...dog, places: paths, ...plan, clinic: { ...dog.clinic, country } }, medicines).problems.flatMap(
+      ({ code, at, values }) => (code === "label-lacks" ? [[at.file, values["context"]]] : []),
+    );
+  const dated = { ...first, expires: "2027-01-31" };
+  expect(told({ medicines: [dated, second] }, "GB")).toEqual([
+    ["owner", "owner-address"],
+    ["medicines/1", "expiry"],
+  ]);
+  expect(told({ medicines: [first, { ...second, name: "moonflower" }] }, "US")).toEqual([
+    ["medicines/1", "ingredient"],
+  ]);
+  expect(told({ medicines: [] }, "GB")).toEqual([]);
+});
+
 describe("what is not in the plan", () => {
   const both = "amoxicillin-clavulanate, carprofen";
 

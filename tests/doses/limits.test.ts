@@ -6,6 +6,7 @@ import { courseOutside, courseShort } from "#compute/doses/limits/course.js";
 import { doseOutside } from "#compute/doses/limits/dose.js";
 import { type Dosing, ruleText } from "#compute/doses/limits/dosing.js";
 import { intervalOutside } from "#compute/doses/limits/interval.js";
+import { labelProblems, limitProblems } from "#compute/doses/limits/limits.js";
 import type { Problem } from "#problems/problem.js";
 import type { Regimen } from "#tables/medicines.js";
 import { q } from "./help.js";
@@ -187,11 +188,96 @@ describe("a rule for a dose", () => {
     const context = (limits: Partial<Regimen>, dose: string) => of(limits, { dose }).map(([, , values]) => values);
     expect(context(mgPerKg("1", "2"), "15")).toMatchObject([{ context: "tenfold" }]);
     expect(context(mgPerKg("1", "2"), "0.15")).toMatchObject([{ context: "tenth" }]);
+    // Where no highest dose is published, twice the lowest is still a dose, and more says nothing of the point.
+    expect(context(mgPerKg("2", null), "0.3")).toMatchObject([{ context: "tenth" }]);
+    expect(context(mgPerKg("2", null), "1")).toMatchObject([{ context: "" }]);
+    expect(context(mgPerKg("2", null), "0.1")).toMatchObject([{ context: "" }]);
     expect(context(mgPerKg("1", "2"), "5")).toMatchObject([{ context: "" }]);
     expect(context(mgPerKg("1", "2"), "30")).toMatchObject([{ context: "" }]);
     // Without a least, half of the most is still a dose.
     expect(context(mgPerKg(null, "2"), "10")).toMatchObject([{ context: "tenfold" }]);
     expect(context(mgPerKg(null, "2"), "9")).toMatchObject([{ context: "" }]);
+  });
+});
+
+describe("of several rules", () => {
+  const row = (...regimens: Partial<Regimen>[]) => {
+    const usual = { species: ["dog"], route: ["mouth"], weight: undefined };
+    return { source: "the table", regimens: regimens.map((one) => rule({ ...usual, ...one } as Partial<Regimen>)) };
+  };
+  const inDog = (given: Case, more: Partial<Dosing> = {}) => {
+    const one = dosing(given, more);
+    const asked = { ...one.asked, species: "dog", planned: { ...one.asked.planned, route: "mouth" } };
+    return { ...one, asked } as Dosing;
+  };
+  const told = (of: ReturnType<typeof row>, given: Case, more: Partial<Dosing> = {}) =>
+    limitProblems(of as never, inDog(given, more)).map(({ code, at, values }) => [code, at.file, values]);
+  const codes = (...args: Parameters<typeof told>) => told(...args).map(([code]) => code);
+
+  test("it is enough to keep one", () => {
+    const either = row(mgPerKg("1", "2"), mgPerKg("5", "6"));
+    expect([codes(either, { dose: "1.5" }), codes(either, { dose: "5.5" })]).toEqual([[], []]);
+    expect(codes(either, { dose: "3" })).toEqual(["dose-over-limit"]);
+    expect(codes(row({ ...mgPerKg("1", "2"), species: ["cat"] as never }), { dose: "30" })).toEqual([]);
+    expect(codes(row({ ...mgPerKg("1", "2"), route: ["skin"] as never }), { dose: "30" })).toEqual([]);
+    expect(codes(row({ ...mgPerKg("1", "2"), forms: ["liquid"] as never }), { dose: "30" })).toEqual([]);
+    expect(codes(row({ ...mgPerKg("1", "2"), strengths: ["20"] }), { dose: "30" })).toEqual([]);
+    expect(codes(row({ ...mgPerKg("1", "2"), strengths: ["10"] }), { dose: "30" })).toEqual(["dose-over-limit"]);
+  });
+
+  test("the one that is broken in fewest ways is told, of two alike the one for every use", () => {
+    const every = { least: 24, most: 24 } as Regimen["every"];
+    const twice = row({ ...mgPerKg("1", "2"), every, source: "both" }, { ...mgPerKg("1", "2"), source: "dose" });
+    expect(told(twice, { dose: "3" })).toMatchObject([["dose-over-limit", "dose", { source: "dose" }]]);
+    const use = "pain" as Regimen["use"];
+    const alike = row({ ...mgPerKg("1", "2"), use, source: "pain" }, { ...mgPerKg("1", "2"), source: "all" });
+    expect(told(alike, { dose: "3" })).toMatchObject([["dose-over-limit", "dose", { source: "all" }]]);
+    expect(told(alike, { dose: "2" })).toEqual([]);
+  });
+
+  test("what is usual is looked at only where nothing is published", () => {
+    const usual = { ...mgPerKg("1", "2"), standing: "usual" as const };
+    expect(codes(row(usual, mgPerKg("5", "6")), { dose: "1.5" })).toEqual(["dose-under-limit"]);
+    expect(codes(row(usual), { dose: "3" })).toEqual(["dose-unusual"]);
+  });
+
+  test("one for the young holds where the animal is known to be young", () => {
+    const young = row({ ...mgPerKg("1", "2"), months: { least: null, most: 6 } }, mgPerKg("5", "6"));
+    expect(codes(young, { dose: "1.5", months: 4 })).toEqual([]);
+    expect(codes(young, { dose: "1.5", months: null })).toEqual(["dose-under-limit"]);
+    const grown = row({ ...mgPerKg("1", "2"), months: { least: 6, most: null } });
+    expect(codes(grown, { dose: "1.5", months: null })).toEqual(["age-unknown"]);
+  });
+
+  test("one for a single use is told with that use, once for a course", () => {
+    const pain = row({ ...mgPerKg("1", "2"), use: "pain" as Regimen["use"] });
+    expect(told(pain, { dose: "2" })).toEqual([["labelled-for", "name", { medicine: "x", context: "pain", source }]]);
+    const later = inDog({ dose: "2" });
+    expect(told(pain, { dose: "2" }, { step: { ...later.step, path: ["next", 0] } })).toEqual([]);
+  });
+
+  test("no label covers what none is published for", () => {
+    const labelled = (of: ReturnType<typeof row>) => {
+      const { asked, form } = inDog({});
+      return said(labelProblems(of as never, asked, form));
+    };
+    expect(labelled(row(mgPerKg("1", "2")))).toEqual([]);
+    const not = [["not-labelled", "name", { medicine: "x", context: "dog", source: "the table" }]];
+    expect(labelled(row({ ...mgPerKg("1", "2"), standing: "usual" }))).toEqual(not);
+    expect(labelled(row())).toEqual(not);
+    expect(limitProblems(row() as never, inDog({ dose: "30" }))).toEqual([]);
+  });
+
+  test("a dose that keeps none of them and would keep one in another unit is a slip of the unit", () => {
+    const given = { medicine: "x", given: "20 mg/kg", other: "20 mg" };
+    expect(told(row(mgPerKg("1", "2"), mgPerKg("3", "4")), { dose: "20" })).toEqual([
+      ["dose-unit-doubtful", "dose", given],
+    ]);
+    // Kept by one rule as it is, and only its interval is not.
+    const every = { least: 24, most: 24 } as Regimen["every"];
+    expect(codes(row({ ...mgPerKg("19", "21"), every }, mgPerKg("1", "2")), { dose: "20" })).toEqual([
+      "doses-too-often",
+    ]);
   });
 });
 

@@ -78,9 +78,10 @@ const isCounted = ({ unit }: Amount, form: Form) => unit.split("/")[0] !== form.
 /** Whether the point has slipped: with a tenth of it, or ten times as much, the dose would lie in the bounds. */
 function timesTen(mass: Exact | null, { least, most }: Bounds): "tenfold" | "tenth" | "" {
   if (!mass) return "";
+  // Where no lowest dose is published, half of the highest is still a dose, and less says nothing; where no highest, twice the lowest.
+  const atMost = most ?? least?.times(2) ?? null;
   const fits = (other: Exact, atLeast: Exact | null) =>
-    atLeast !== null && other.gte(atLeast.div(printed)) && (most === null || other.lte(most.times(printed)));
-  // Where no lowest dose is published, half of the highest is still a dose, and less says nothing.
+    atLeast !== null && other.gte(atLeast.div(printed)) && atMost !== null && other.lte(atMost.times(printed));
   if (fits(mass.div(10), least ?? most?.div(2) ?? null)) return "tenfold";
   return fits(mass.times(10), least) ? "tenth" : "";
 }
