@@ -1,26 +1,24 @@
-import type { Plan, VisitEntry } from "#plan/plan.js";
+import type { Plan } from "#plan/plan.js";
 import { placeOf } from "#problems/place.js";
 import { type Outcome, problem } from "#problems/problem.js";
 import type { Topic } from "#tables/topic.js";
-import type { Care, Facts } from "../facts.js";
+import type { Care } from "../facts.js";
 import type { Line } from "../visits/language/line.js";
 
 const closure = "closure";
 
 /**
  * The lines of care, by index, of the one wound that a visit closed: those that plan a closure, else those of an open wound,
- * and what else is for the same place. None where nothing was closed, or where the plan has no such wound. due: whether a
- * line's first day has come. Problems: "revise-which-closed".
+ * and what else is for the same place. None where the plan has no such wound. due: whether a line's first day has come.
+ * Problems: "revise-which-closed".
  */
 export function closedCare(
   plan: Plan,
-  { care }: Facts,
-  { decided }: VisitEntry,
+  care: readonly Care[],
   lines: readonly Line[],
   topics: readonly Topic[],
   due: (line: Line) => boolean,
 ): Outcome<number[]> {
-  if (decided !== "close") return { value: [], problems: [] };
   const all = care.map((_, i) => i);
   const planned = (which: (line: Line) => boolean) =>
     all.filter((i) => lines.some((line) => line.care === i && line.kind.value.id === closure && which(line)));

@@ -4,14 +4,13 @@ import { placeOf } from "#problems/place.js";
 import { type Outcome, type Problem, problem, stops } from "#problems/problem.js";
 import type { Topic } from "#tables/topic.js";
 import type { VisitKind } from "#tables/visits.js";
-import { bandageOff } from "../bandage-off.js";
 import { caseNumber } from "../case-id.js";
 import type { Facts, Visit } from "../facts.js";
 import { doneCounts, kindNamed } from "../visits/done.js";
 import { parseLine } from "../visits/language/parse-line.js";
 import { readLines } from "../visits/read-lines.js";
-import { closedCare, onceClosed } from "./closed-care.js";
-import { isDue, restOf, type Turn } from "./course-lines.js";
+import { careEdits } from "./care-edits.js";
+import type { Turn } from "./course-lines.js";
 import { doesNotFit } from "./does-not-fit.js";
 import { medicineEdits } from "./medicine-edits.js";
 import { moneyEdits } from "./money-edits.js";
@@ -44,22 +43,10 @@ export function revise(
   const elapsed = differenceInCalendarDays(parseISO(entry.at), parseISO(plan.discharged));
   const turn: Turn = { elapsed, was, ago: agoOf(plan, entry, kinds), decided: entry.decided, gap };
   const { lines } = readLines(plan, kinds);
-  const closed = closedCare(plan, facts, entry, lines, topics, (line) => isDue(line, turn));
-  const wound = closed.value;
-  if (!wound) return { value: null, problems: [...problems, ...closed.problems] };
-  const [inQuestion = 0] = wound;
-  // Another wound is not closed with this one.
-  const isOther = (care: number) => wound.length > 0 && !wound.includes(care);
-  const rests = plan.care.map((_, care) =>
-    restOf(
-      lines.filter((line) => line.care === care),
-      isOther(care) ? { ...turn, decided: "continue" } : turn,
-      lines.filter((line) => line.care !== care),
-    ),
-  );
-  const courses = rests.map(({ course }, care) => (care === inQuestion && entry.course ? entry.course : course));
-  problems.push(...doesNotFit(plan, facts, entry, { was, missed: rests.flatMap(({ missed }) => missed) }));
-  problems.push(...withoutVisit(plan, entry, wound, courses));
+  const care = careEdits(plan, facts, entry, turn, lines, topics);
+  if (!care.value) return { value: null, problems: [...problems, ...care.problems] };
+  const { courses, missed } = care.value;
+  problems.push(...doesNotFit(plan, facts, entry, { was, missed }), ...care.problems);
 
   const booked = [...plan.booked.filter((one) => one > entry.at), ...entry.booked].toSorted();
   const medicines = medicineEdits(plan, facts, entry);
@@ -74,9 +61,7 @@ export function revise(
     { path: ["discharged"], value: spaced(entry.at) },
     { path: ["done"], value: [...plan.done, entry].map(visitText) },
     ...(entry.reason === undefined ? [] : [{ path: ["reason"], value: entry.reason }]),
-    ...wound.flatMap((care) => closedEdits(care, onceClosed(topics, facts.care[care]))),
-    ...bandageEdits(plan, facts, was, topics),
-    ...courses.map((course, care): Edit => ({ path: ["care", care, "course"], value: course })),
+    ...care.value.edits,
     {
       path: ["booked"],
       value: booked.map(spaced),
@@ -88,28 +73,6 @@ export function revise(
   ];
   return { value: stops(problems) ? null : edits, problems };
 }
-
-/** A closed wound is cared for otherwise, and the bandage that held its packing is gone. */
-const closedEdits = (care: number, topic: string | null): Edit[] =>
-  topic === null ? [] : [{ path: ["care", care, "topic"], value: topic }, { path: ["care", care, "bandage"] }];
-
-/** A bandage that came off is told of no more, but where the care is none without it: there somebody has to choose another. */
-function bandageEdits(plan: Plan, { care }: Facts, was: readonly string[], topics: readonly Topic[]): Edit[] {
-  const off = bandageOff(plan.care, was);
-  const topic = off === null ? undefined : topics.find(({ id }) => id === care[off]?.topic);
-  return off === null || topic?.bandage === "needed" ? [] : [{ path: ["care", off, "bandage"] }];
-}
-
-/** A wound that was closed has something in it that comes out, and nobody is to come for that. */
-const withoutVisit = (
-  plan: Plan,
-  entry: VisitEntry,
-  closed: readonly number[],
-  courses: readonly string[][],
-): Problem[] =>
-  closed.length > 0 && entry.booked.length === 0 && closed.every((care) => courses[care]?.length === 0)
-    ? [problem("revise-closed-no-visit", placeOf(plan.places, "care", closed[0] ?? 0), {})]
-    : [];
 
 const spaced = (at: string): string => at.replace("T", " ");
 const amount = ({ value, unit }: { value: string; unit: string }): string => `${value} ${unit}`;
