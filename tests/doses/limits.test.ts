@@ -179,6 +179,25 @@ describe("a rule for a dose", () => {
     expect(of(mgPerKg("2", "4"), { dose: "5" }, { tapering: true })).toHaveLength(1);
   });
 
+  // 10 kg, tablets of 10 mg: a bound is rounded to the pieces that can be given, and a dose to a tenth of the bound.
+  test("leaves room for rounding, in pieces and in milligrams, and no more", () => {
+    const { form } = dosing({});
+    const whole: Partial<Dosing> = { form: { ...form, step: new Exact(1) } };
+    const codes = (...args: Parameters<typeof of>) => of(...args).map(([code]) => code);
+    // 41 mg are 4.25 tablets in quarters; 4.5 are more, though not a tenth more.
+    expect(codes(mgPerKg(null, "4.1"), { give: "4.25" })).toEqual([]);
+    expect(codes(mgPerKg(null, "4.1"), { give: "4.5" })).toEqual(["dose-over-limit"]);
+    // 26 mg are 3 whole tablets, and these more than a tenth too much; of 28 mg they are not.
+    expect(codes(mgPerKg(null, "2.6"), { give: "3" }, whole)).toEqual(["dose-over-limit"]);
+    expect(codes(mgPerKg(null, "2.8"), { give: "3" }, whole)).toEqual([]);
+    // 41 mg are at least 4 tablets; 3.75 are less, though not a tenth less.
+    expect(codes(mgPerKg("4.1", "9"), { give: "4" })).toEqual([]);
+    expect(codes(mgPerKg("4.1", "9"), { give: "3.75" })).toEqual(["dose-under-limit"]);
+    // 24 mg are 2 whole tablets, and these more than a tenth too little; of 22 mg they are not.
+    expect(codes(mgPerKg("2.4", "9"), { give: "2" }, whole)).toEqual(["dose-under-limit"]);
+    expect(codes(mgPerKg("2.2", "9"), { give: "2" }, whole)).toEqual([]);
+  });
+
   test("in another unit than the medicine's strength says nothing", () => {
     const units = { dose: { least: null, most: "1", unit: "IU/kg", per: "dose" } as unknown as Regimen["dose"] };
     expect(of(units, { dose: "30" })).toEqual([]);
