@@ -179,6 +179,19 @@ describe("a rule for a dose", () => {
     expect(of(mgPerKg("2", "4"), { dose: "5" }, { tapering: true })).toHaveLength(1);
   });
 
+  test("is told in the unit it was ordered in; what is counted, in milligrams for each kilogram", () => {
+    const { step } = dosing({ give: "3" });
+    const ordered = (unit: string, value: string) => {
+      const giving = { ...step.giving, ordered: new Exact(30) };
+      const order = { dose: { value, unit } } as unknown as Dosing["step"]["order"];
+      return doseOutside(rule(mgPerKg(null, "2")), dosing({}, { step: { ...step, giving, order } })).map((one) =>
+        one.code === "dose-over-limit" ? [one.at.file, one.values.given, one.values.limit] : [],
+      );
+    };
+    expect(ordered("mg/lb", "1.36")).toEqual([["dose", "1.36 mg/lb", "2 mg/kg (0.907 mg/lb)"]]);
+    expect(ordered("tablet/kg", "0.3")).toEqual([["dose", "3 tablet (3 mg/kg)", "2 mg/kg"]]);
+  });
+
   // 10 kg, tablets of 10 mg: a bound is rounded to the pieces that can be given, and a dose to a tenth of the bound.
   test("leaves room for rounding, in pieces and in milligrams, and no more", () => {
     const { form } = dosing({});
