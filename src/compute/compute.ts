@@ -17,6 +17,7 @@ import { nextThings } from "./next.js";
 import { openingHours } from "./opening-hours.js";
 import { overtaken } from "./overtaken.js";
 import { computeCare } from "./signs/care.js";
+import { sinceBefore } from "./since.js";
 import { toldIn } from "./told.js";
 import { computeVisits } from "./visits/visits.js";
 
@@ -70,7 +71,7 @@ export function compute(plan: Plan, tables: Tables, earlier: Facts | null = null
     contacts: contactsOf(plan),
     reason: toldIn(plan.reason, plan.clinic.language),
     next: nextThings(plan.discharged, doses.value.medicines, course.value),
-    ...care.value,
+    ...(earlier ? sinceBefore(care.value, earlier, plan.discharged.slice(0, 10)) : care.value),
     medicines: doses.value.medicines,
     chart: doses.value.chart,
     feeding: (plan.feeding ?? []).map((line, i) => ({

@@ -78,6 +78,8 @@ export type Care = {
   site: string | null;
   side: "left" | "right" | null;
   bandage: string | null;
+  /** The day of the first paper that tells of it. */
+  since: Day;
   done: Statement[];
   from: Place;
 };

@@ -42,7 +42,7 @@ function revised(before: Paper, entered: Record<string, unknown>) {
   if (!entry.value) throw new Error(JSON.stringify(entry.problems));
   const { value: edits, problems } = revise(before.plan, before.facts, entry.value, house);
   const asked = problems.map(({ code, severity }) => `${severity} ${code}`);
-  return { asked, next: () => read(editPlan(before.text, edits ?? []), [before.plan]) };
+  return { asked, next: (earlier = [before.plan]) => read(editPlan(before.text, edits ?? []), earlier) };
 }
 
 const careOf = ({ plan }: Paper) => plan.care.map(({ topic, bandage, course }) => [topic, bandage, ...course]);
@@ -73,6 +73,16 @@ describe("a wound that was closed", () => {
     expect(now).toContain("New care: Wound closed after some days open, left cheek.");
     expect(now).not.toContain("The hole closes");
     expect(next().told).not.toContain("wound-told-open");
+  });
+
+  it("has its own days of what is normal, and they go on", () => {
+    const closed = revised(before, stitches).next();
+    expect(pageOf(before)).toContain("may be quiet and sleep more for 2 days");
+    expect(pageOf(closed)).toContain("bruising along the stitches for 3 days");
+    const entry = { at: "2026-03-07 09:30", visit: ["recheck"], decided: "continue", charged: "20.00" };
+    const later = pageOf(revised(closed, entry).next([before.plan, closed.plan]));
+    expect(later).toContain("bruising along the stitches for 1 day.");
+    expect(later).not.toContain("may chew slowly");
   });
 
   it("has its reason in the words that were entered", () => {

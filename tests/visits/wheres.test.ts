@@ -8,6 +8,7 @@ const care = (site: string | null, side: BodySite["side"] = null): Care => ({
   site,
   side,
   bandage: null,
+  since: "2026-03-02",
   done: [],
   from: { file: "plan", line: 1, column: 1, length: 1 },
 });

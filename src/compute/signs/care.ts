@@ -1,7 +1,7 @@
 import type { Plan } from "#plan/plan.js";
 import { type Outcome, stops } from "#problems/problem.js";
 import type { CareTables } from "#tables/topics.js";
-import type { Care, Facts } from "../facts.js";
+import type { Care, Day, Facts } from "../facts.js";
 import { againstOwnWords } from "./against-own-words.js";
 import { animalIs } from "./animal-is.js";
 import { contradictions } from "./contradictions.js";
@@ -41,7 +41,7 @@ export function computeCare(
   const list = (name: "normal" | "avoid" | "supplies" | "ends") => mergeList(name, sayings, statements);
   return {
     value: {
-      care: settled.map((care, i) => careOf(care, voices[i] ?? [], tables)),
+      care: settled.map((care, i) => careOf(care, voices[i] ?? [], tables, plan.discharged.slice(0, 10))),
       steps: mergeSteps(sayings, statements),
       normal: list("normal"),
       signs: mergeSigns(sayings, statements),
@@ -53,11 +53,17 @@ export function computeCare(
   };
 }
 
-const careOf = ({ topic, where, bandage, at }: SettledCare, said: Saying[], { statements }: CareTables): Care => ({
+const careOf = (
+  { topic, where, bandage, at }: SettledCare,
+  said: Saying[],
+  { statements }: CareTables,
+  since: Day,
+): Care => ({
   topic: topic.id,
   site: where?.site.id ?? null,
   side: where?.side ?? null,
   bandage: bandage?.id ?? null,
+  since,
   done: mergeList("done", said, statements),
   from: at.topic,
 });
