@@ -322,6 +322,7 @@ export const viewShapes = {
       "=": ["left", "right"],
     },
     bandage: "string",
+    since: "Day",
     done: ["Statement"],
     from: "Place",
   },
