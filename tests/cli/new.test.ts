@@ -554,6 +554,18 @@ describe("on a terminal", () => {
     expect(plan.medicines).toHaveLength(2);
   });
 
+  it("takes with Enter what shows the words that were typed, not what only goes by them as well", () => {
+    const steps: Step[] = [
+      ["What is cared for", typed("bite")],
+      ["Medicines, with", [enter]],
+      ["Collar: neck", [enter]],
+      ["on the estimate", [enter]],
+    ];
+    const known = ["--site", "left thigh", "--language", "en", "--reason", "A bite.", "--course", "recheck day 3"];
+    expect(on(80, steps, ["new", "dog.yaml", ...rex, ...known, ...day])).toMatchObject({ code: 0, stderr: "" });
+    expect(parse(read("dog.yaml")).care[0].topic).toBe("bite-wound");
+  });
+
   it("doubts a weight at the end alone, where no collar has borne it out", () => {
     const ask = (collar: string[]): Step[] => [
       [

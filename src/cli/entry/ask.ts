@@ -104,12 +104,47 @@ type Answer = Promise<readonly string[] | symbol>;
 /** said: the answer before they went back, if they did. */
 type Saying = { message: string; example: string | undefined; said: readonly string[] | undefined; fault: Fault };
 
+const finderOf = (options: readonly Option[]) =>
+  finder(options, ({ value, label = "", hint = "", also = "" }) => ({ seen: `${label} ${hint} ${value}`, also }));
+
+/**
+ * One to be searched for: what is found by what is typed stands first, and the best of it is chosen. The prompt would stay at the
+ * choice it was at for as long as that is found too; for each text typed there are choices of their own, so that it cannot.
+ */
+async function askSearched(
+  options: readonly Option[],
+  { chosen, ...shown }: { message: string; chosen: string | undefined; fault: Fault },
+): Promise<string | symbol> {
+  const find = finderOf(options);
+  const listed = (typed: string) => {
+    const found = find(typed);
+    const rest = options.filter((option) => !found.includes(option));
+    const all = [...found, ...rest].map(({ value, label = value, hint = "" }) => ({
+      label,
+      hint,
+      value: { is: value },
+    }));
+    return { typed, all, found: all.slice(0, found.length) };
+  };
+  let now = listed("");
+  const initial = now.all.find(({ value }) => value.is === chosen)?.value;
+  const answer = await autocomplete({
+    ...{ message: shown.message, output, maxItems: few },
+    ...(initial ? { initialValue: initial } : {}),
+    options() {
+      if (this.userInput !== now.typed) now = listed(this.userInput);
+      return now.all;
+    },
+    filter: (_, option) => now.found.some(({ value }) => value === option.value),
+    // Searched for and not found, nothing is chosen.
+    validate: (one) => shown.fault(one === undefined || Array.isArray(one) ? [] : [one.is]),
+  });
+  return isCancel(answer) ? answer : answer.is;
+}
+
 /** The prompts ask of each option by itself whether it is found. */
 function filterOf(options: readonly Option[]): (typed: string, option: Option) => boolean {
-  const find = finder(options, ({ value, label = "", hint = "", also = "" }) => ({
-    seen: `${label} ${hint} ${value}`,
-    also,
-  }));
+  const find = finderOf(options);
   let last = "";
   let found = new Set<string>();
   return (typed, { value }) => {
@@ -126,16 +161,16 @@ async function askOne<A, F>(question: Question<A, F>, moment: Moment<A, F>, sayi
   const options = question.options?.(moment) ?? [];
   const initialValues = [...(said ?? usual)];
   const chosen = options.find(({ value }) => initialValues.includes(value))?.value;
-  const filter = filterOf(options);
   const shown = { message, options, output, maxItems: few };
-  const one = { ...shown, ...(chosen === undefined ? {} : { initialValue: chosen }) };
-  // Searched for and not found, nothing is chosen.
-  const validate = (typed: string | string[] | undefined) => fault([typed ?? []].flat());
   if (question.kind === "many") {
-    return autocompleteMultiselect({ ...shown, filter, initialValues, validate });
+    const validate = (typed: string | string[] | undefined) => fault([typed ?? []].flat());
+    return autocompleteMultiselect({ ...shown, filter: filterOf(options), initialValues, validate });
   }
-  const answer = options.length > few ? await autocomplete({ ...one, filter, validate }) : await select(one);
-  return isCancel(answer) ? answer : [answer];
+  const answer =
+    options.length > few
+      ? await askSearched(options, { message, chosen, fault })
+      : await select({ ...shown, ...(chosen === undefined ? {} : { initialValue: chosen }) });
+  return typeof answer === "symbol" ? answer : [answer];
 }
 
 /** What is usual is taken by Enter alone; what was said before stands in the line, to be mended. */
